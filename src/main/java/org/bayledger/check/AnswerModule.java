@@ -1,0 +1,126 @@
+package org.bayledger.check;
+
+import org.bayledger.quantity.Dimension;
+import org.bayledger.quantity.Quantity;
+import org.bayledger.quantity.UnitSystem;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.Version;
+import tools.jackson.databind.SerializationContext;
+import tools.jackson.databind.cfg.MapperConfig;
+import tools.jackson.databind.introspect.Annotated;
+import tools.jackson.databind.introspect.NopAnnotationIntrospector;
+import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.ser.std.StdSerializer;
+
+/**
+ * Writes answers: an {@link Answer} as its body, a {@link Quantity} and a {@link Measured} double
+ * as {@code {"value":..,"unit":..}} in the answer's units (SI where there is no answer around it).
+ */
+public final class AnswerModule extends SimpleModule {
+
+    private static final long serialVersionUID = 1L;
+
+    public AnswerModule() {
+        super("bayledger-answers", Version.unknownVersion());
+        addSerializer(new AnswerSerializer());
+        addSerializer(new QuantitySerializer());
+        addSerializer(Double.class, new NumberSerializer());
+        addSerializer(double.class, new NumberSerializer());
+    }
+
+    @Override
+    public void setupModule(SetupContext context) {
+        super.setupModule(context);
+        context.insertAnnotationIntrospector(new MeasuredIntrospector());
+    }
+
+    private static void write(double si, Dimension dimension, JsonGenerator out, UnitSystem units) {
+        Quantity quantity = Quantity.of(dimension, si);
+        out.writeStartObject();
+        out.writeNumberProperty("value", quantity.value(units));
+        out.writeStringProperty("unit", quantity.unit(units));
+        out.writeEndObject();
+    }
+
+    private static UnitSystem units(SerializationContext context) {
+        return context.getAttribute(UnitSystem.class) instanceof UnitSystem units
+                ? units
+                : UnitSystem.SI;
+    }
+
+    @SuppressWarnings("rawtypes")
+    private static final class AnswerSerializer extends StdSerializer<Answer> {
+
+        AnswerSerializer() {
+            super(Answer.class);
+        }
+
+        @Override
+        public void serialize(Answer answer, JsonGenerator out, SerializationContext context) {
+            context.setAttribute(UnitSystem.class, answer.units());
+            context.writeValue(out, answer.body());
+        }
+    }
+
+    private static final class QuantitySerializer extends StdSerializer<Quantity> {
+
+        QuantitySerializer() {
+            super(Quantity.class);
+        }
+
+        @Override
+        public void serialize(Quantity value, JsonGenerator out, SerializationContext context) {
+            write(value.si(), value.dimension(), out, units(context));
+        }
+    }
+
+    /** Writes a pure number to the digits that a computed quantity carries. */
+    private static final class NumberSerializer extends StdSerializer<Double> {
+
+        NumberSerializer() {
+            super(Double.class);
+        }
+
+        @Override
+        public void serialize(Double value, JsonGenerator out, SerializationContext context) {
+            out.writeNumber(Quantity.number(value).value(UnitSystem.SI));
+        }
+    }
+
+    private static final class MeasuredSerializer extends StdSerializer<Double> {
+
+        private final Dimension dimension;
+
+        MeasuredSerializer(Dimension dimension) {
+            super(Double.class);
+            this.dimension = dimension;
+        }
+
+        @Override
+        public void serialize(Double si, JsonGenerator out, SerializationContext context) {
+            write(si, dimension, out, units(context));
+        }
+    }
+
+    private static final class MeasuredIntrospector extends NopAnnotationIntrospector {
+
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public @Nullable Object findSerializer(MapperConfig<?> config, Annotated annotated) {
+            Measured measured = annotated.getAnnotation(Measured.class);
+            return measured == null || annotated.getRawType() == java.util.List.class
+                    ? null
+                    : new MeasuredSerializer(measured.value());
+        }
+
+        @Override
+        public @Nullable Object findContentSerializer(MapperConfig<?> config, Annotated annotated) {
+            Measured measured = annotated.getAnnotation(Measured.class);
+            return measured != null && annotated.getRawType() == java.util.List.class
+                    ? new MeasuredSerializer(measured.value())
+                    : null;
+        }
+    }
+}

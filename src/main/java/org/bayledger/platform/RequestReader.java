@@ -1,0 +1,70 @@
+package org.bayledger.platform;
+
+import java.io.IOException;
+import java.util.List;
+import org.bayledger.check.Binder;
+import org.bayledger.check.StrictJson;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpInputMessage;
+import org.springframework.http.HttpOutputMessage;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ProblemDetail;
+import org.springframework.http.converter.HttpMessageConverter;
+import org.springframework.web.ErrorResponseException;
+
+/**
+ * Reads a JSON body into one of the service's request records: strictly, within the size limit, and
+ * with every fault reported at once.
+ */
+final class RequestReader implements HttpMessageConverter<Object> {
+
+    private final int maxBytes;
+
+    RequestReader(int maxBytes) {
+        this.maxBytes = maxBytes;
+    }
+
+    @Override
+    public boolean canRead(Class<?> type, @Nullable MediaType mediaType) {
+        return type.isRecord()
+                && type.getName().startsWith("org.bayledger.")
+                && MediaType.APPLICATION_JSON.equalsTypeAndSubtype(mediaType);
+    }
+
+    @Override
+    public boolean canWrite(Class<?> type, @Nullable MediaType mediaType) {
+        return false;
+    }
+
+    @Override
+    public List<MediaType> getSupportedMediaTypes() {
+        return List.of(MediaType.APPLICATION_JSON);
+    }
+
+    @Override
+    public Object read(Class<? extends Object> type, HttpInputMessage input) throws IOException {
+        if (input.getHeaders().getContentLength() > maxBytes) {
+            throw tooLarge();
+        }
+        byte[] body = input.getBody().readNBytes(maxBytes + 1);
+        if (body.length > maxBytes) {
+            throw tooLarge();
+        }
+        return Binder.bind(StrictJson.read(body), type);
+    }
+
+    @Override
+    public void write(Object value, @Nullable MediaType type, HttpOutputMessage output) {
+        throw new IllegalStateException("reads only");
+    }
+
+    private ErrorResponseException tooLarge() {
+        HttpStatus status = HttpStatus.CONTENT_TOO_LARGE;
+        return new ErrorResponseException(
+                status,
+                ProblemDetail.forStatusAndDetail(
+                        status, "The body is larger than " + maxBytes + " bytes."),
+                null);
+    }
+}

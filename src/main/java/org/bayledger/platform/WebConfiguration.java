@@ -1,0 +1,36 @@
+package org.bayledger.platform;
+
+import org.bayledger.check.AnswerModule;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.http.converter.HttpMessageConverters;
+import org.springframework.util.unit.DataSize;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.databind.MapperFeature;
+
+/** How bodies are read and answers written. */
+@Configuration(proxyBeanMethods = false)
+class WebConfiguration implements WebMvcConfigurer {
+
+    private final DataSize maxBody;
+
+    WebConfiguration(@Value("${bayledger.limits.body:10MB}") DataSize maxBody) {
+        this.maxBody = maxBody;
+    }
+
+    @Override
+    public void configureMessageConverters(HttpMessageConverters.ServerBuilder builder) {
+        builder.addCustomConverter(new RequestReader(Math.toIntExact(maxBody.toBytes())));
+    }
+
+    @Bean
+    JsonMapperBuilderCustomizer answers() {
+        return builder ->
+                builder.addModule(new AnswerModule())
+                        .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+                        .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN);
+    }
+}

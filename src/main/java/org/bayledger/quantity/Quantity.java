@@ -1,0 +1,61 @@
+package org.bayledger.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/**
+ * A computed quantity: an SI value and what it measures.
+ *
+ * @param si value in the SI unit of the dimension
+ * @param dimension what the value measures
+ */
+public record Quantity(double si, Dimension dimension) {
+
+    /** Significant digits that a reported value carries. */
+    private static final MathContext REPORTED = new MathContext(6, RoundingMode.HALF_EVEN);
+
+    /**
+     * Guards against a number that no reader could use.
+     *
+     * @throws IllegalArgumentException where the value is not finite
+     */
+    public Quantity {
+        if (!Double.isFinite(si)) {
+            throw new IllegalArgumentException("a quantity must be finite, not " + si);
+        }
+    }
+
+    /** A quantity of a dimension, from its SI value. */
+    public static Quantity of(Dimension dimension, double si) {
+        return new Quantity(si, dimension);
+    }
+
+    /** A pure number. */
+    public static Quantity number(double value) {
+        return new Quantity(value, Dimension.NONE);
+    }
+
+    /** The value in the unit of the system, to six significant digits. */
+    public BigDecimal value(UnitSystem system) {
+        double value = Units.get(dimension.symbol(system)).fromSi(si);
+        BigDecimal rounded = new BigDecimal(value).round(REPORTED).stripTrailingZeros();
+        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
+    }
+
+    /** The symbol of the unit in the system. */
+    public String unit(UnitSystem system) {
+        return dimension.symbol(system);
+    }
+
+    /** The quantity as a sentence holds it, to four significant digits: {@code 0.2131 in}. */
+    public String text(UnitSystem system) {
+        double value = Units.get(dimension.symbol(system)).fromSi(si);
+        BigDecimal rounded =
+                new BigDecimal(value)
+                        .round(new MathContext(4, RoundingMode.HALF_EVEN))
+                        .stripTrailingZeros();
+        String number = rounded.toPlainString();
+        return dimension == Dimension.NONE ? number : number + " " + unit(system);
+    }
+}
