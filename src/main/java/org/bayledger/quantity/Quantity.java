@@ -36,6 +36,30 @@ public record Quantity(double si, Dimension dimension) {
         return new Quantity(value, Dimension.NONE);
     }
 
+    /**
+     * The least quantity not under an SI value that somebody would write in a request: with the
+     * given number of significant digits in the unit of the system.
+     *
+     * @param si positive value in the SI unit of the dimension
+     */
+    public static Quantity roundedUp(
+            Dimension dimension, double si, UnitSystem system, int digits) {
+        return rounded(dimension, si, system, new MathContext(digits, RoundingMode.CEILING));
+    }
+
+    /** The greatest quantity not over an SI value, likewise. */
+    public static Quantity roundedDown(
+            Dimension dimension, double si, UnitSystem system, int digits) {
+        return rounded(dimension, si, system, new MathContext(digits, RoundingMode.FLOOR));
+    }
+
+    private static Quantity rounded(
+            Dimension dimension, double si, UnitSystem system, MathContext context) {
+        Units.Conversion conversion = Units.get(dimension.symbol(system));
+        BigDecimal rounded = new BigDecimal(conversion.fromSi(si)).round(context);
+        return new Quantity(conversion.toSi(rounded.doubleValue()), dimension);
+    }
+
     /** The value in the unit of the system, to six significant digits. */
     public BigDecimal value(UnitSystem system) {
         double value = Units.get(dimension.symbol(system)).fromSi(si);

@@ -1,0 +1,456 @@
+package org.bayledger.framing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bayledger.check.AllowableLoad;
+import org.bayledger.check.Cautions;
+import org.bayledger.check.Finding;
+import org.bayledger.check.Load;
+import org.bayledger.check.Outcome;
+import org.bayledger.check.Remedy;
+import org.bayledger.check.Reporting;
+import org.bayledger.check.Trace;
+import org.bayledger.check.Verdict;
+import org.bayledger.mechanics.Beam;
+import org.bayledger.mechanics.BeamExtreme;
+import org.bayledger.mechanics.BeamLoad;
+import org.bayledger.mechanics.BeamModel;
+import org.bayledger.mechanics.BeamOverhang;
+import org.bayledger.mechanics.BeamReaction;
+import org.bayledger.mechanics.BeamSolution;
+import org.bayledger.mechanics.BeamSpan;
+import org.bayledger.quantity.Dimension;
+import org.bayledger.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Deflection, bending stress and reactions of one member.
+ *
+ * <p>Elastic beam theory (Euler-Bernoulli) without shear deformation, of constant section. Under
+ * wind the member carries w = p b, with p the pressure at allowable-stress level (Pa) and b the
+ * tributary width (m), the real one: an effective wind area picks a coefficient and never a load.
+ * Stress is M/S against the caller's allowable stress; it is not increased by a third for wind.
+ * Local and lateral-torsional buckling are the caller's to cover in the allowable stress and to say
+ * so; composite action of thermally broken and split sections is the caller's to state.
+ */
+public final class FramingCheck {
+
+    private static final double GRAVITY = 9.80665; // m/s2, 3rd CGPM 1901
+    private static final double INCH = 0.0254; // m
+
+    private final FramingRequest request;
+    private final Trace trace;
+    private final List<Finding> findings = new ArrayList<>();
+    private Verdict verdict = Verdict.SATISFIED;
+
+    private FramingCheck(FramingRequest request, Reporting reporting) {
+        this.request = request;
+        this.trace = new Trace(reporting.trace());
+    }
+
+    /** Checks a member and, where it fails, computes what would pass. */
+    public static FramingResult run(FramingRequest request, Reporting reporting) {
+        FramingResult result = withoutRemedies(request, reporting);
+        if (result.outcome().verdict() != Verdict.EXCEEDED) {
+            return result;
+        }
+        List<Remedy> remedies = FramingRemedies.of(request, result, reporting);
+        Outcome o = result.outcome();
+        return new FramingResult(
+                new Outcome(
+                        o.verdict(),
+                        o.utilization(),
+                        o.findings(),
+                        remedies,
+                        o.trace(),
+                        o.cautions()),
+                result.maxDeflection(),
+                result.deflectionLimit(),
+                result.deflectionUtilization(),
+                result.maxMoment(),
+                result.maxMomentAt(),
+                result.bendingStress(),
+                result.stressUtilization(),
+                result.reactions(),
+                result.spans(),
+                result.glassEdges(),
+                result.requiredSecondMomentOfArea(),
+                result.requiredSectionModulus());
+    }
+
+    static FramingResult withoutRemedies(FramingRequest request, Reporting reporting) {
+        return new FramingCheck(request, reporting).check();
+    }
+
+    private FramingResult check() {
+        Section section = request.section();
+        double inertia = inertia();
+        AllowableLoad wind = new AllowableLoad(null, null);
+        List<BeamLoad> loads = new ArrayList<>();
+        if (request.axis() == Axis.WIND) {
+            Load load = request.load() == null ? new Load(null, null, null) : request.load();
+            wind = load.allowable(trace);
+            undetermined(wind.missingSigns("/load"));
+            double width = request.tributaryWidth() == null ? 0 : request.tributaryWidth();
+            double w = wind.greatest() * width;
+            trace.step("b", "tributary width", Dimension.DISTANCE, width, "input", "input");
+            trace.step("w", "load per length", Dimension.LINE_LOAD, w, "max(p+, -p-) b", "statics");
+            loads.add(BeamLoad.uniform(0, request.length(), w));
+        } else {
+            deadLoads(loads);
+        }
+        BeamSolution beam =
+                Beam.solve(
+                        BeamModel.uniform(
+                                request.length(),
+                                request.supports(),
+                                request.splices(),
+                                section.elasticModulus() * inertia,
+                                loads));
+
+        List<FramingResult.Span> spans = spans(beam);
+        List<FramingResult.Edge> edges = edges(beam);
+        FramingResult.Span governing = spans.get(0);
+        for (FramingResult.Span span : spans) {
+            governing = span.utilization() > governing.utilization() ? span : governing;
+        }
+        double ratio = governing.utilization();
+        double edgeRatio =
+                edges.stream().mapToDouble(FramingResult.Edge::utilization).max().orElse(0);
+        traceDeflection(governing);
+        double greatestRatio = Math.max(ratio, edgeRatio);
+        double required = inertia * greatestRatio;
+        trace.step(
+                "I,req",
+                "second moment of area that keeps every deflection limit",
+                Dimension.SECOND_MOMENT_OF_AREA,
+                required,
+                "I x greatest ratio of deflection to limit",
+                "deflection is inversely proportional to I");
+
+        BeamExtreme moment = beam.greatestMoment();
+        trace.step(
+                "M",
+                "greatest bending moment",
+                Dimension.MOMENT,
+                Math.abs(moment.value()),
+                "exact beam elements, continuity at supports, no moment at splices",
+                "Euler-Bernoulli beam");
+        Stress stress = stress(Math.abs(moment.value()));
+        buckling();
+        double utilization =
+                Math.max(greatestRatio, stress.utilization() == null ? 0 : stress.utilization());
+        verdict = verdict.and(Verdict.ofUtilization(utilization));
+        if (edgeRatio > 1) {
+            findings.add(
+                    Finding.action(
+                            "GLASS_EDGE_DEFLECTS_TOO_FAR",
+                            "/glassEdges",
+                            "An edge of glass is not firmly supported: the member bends more than"
+                                    + " the smaller of L/175 of that edge and 3/4 in, so that the"
+                                    + " strength of the glass can't be relied on."));
+        }
+        BeamExtreme deflection = beam.greatestDeflection();
+        return new FramingResult(
+                new Outcome(
+                        verdict,
+                        utilization,
+                        findings,
+                        List.of(),
+                        trace.steps(),
+                        Cautions.with(
+                                "Connections, splices, fasteners and anchors of the member are not"
+                                        + " checked here.")),
+                Quantity.of(Dimension.LENGTH, Math.abs(deflection.value())),
+                governing.limit(),
+                ratio,
+                Quantity.of(Dimension.MOMENT, Math.abs(moment.value())),
+                Quantity.of(Dimension.DISTANCE, moment.at()),
+                stress.bending() == null ? null : Quantity.of(Dimension.STRESS, stress.bending()),
+                stress.utilization(),
+                reactions(beam, wind),
+                spans,
+                edges,
+                Quantity.of(Dimension.SECOND_MOMENT_OF_AREA, required),
+                stress.requiredModulus() == null
+                        ? null
+                        : Quantity.of(Dimension.SECTION_MODULUS, stress.requiredModulus()));
+    }
+
+    private double inertia() {
+        Section section = request.section();
+        Double dead = section.deadLoadSecondMomentOfArea();
+        double inertia = section.secondMomentOfArea();
+        if (request.axis() == Axis.DEAD) {
+            if (dead == null) {
+                findings.add(
+                        Finding.note(
+                                "SECOND_MOMENT_OF_AREA_TAKEN_FOR_DEAD_LOAD",
+                                "/section/secondMomentOfArea",
+                                "No deadLoadSecondMomentOfArea was given, so secondMomentOfArea is"
+                                        + " read as that of bending parallel to the wall."));
+            } else {
+                inertia = dead;
+            }
+        }
+        trace.step(
+                "I",
+                "second moment of area",
+                Dimension.SECOND_MOMENT_OF_AREA,
+                inertia,
+                "input",
+                "input");
+        trace.step(
+                "E",
+                "modulus of elasticity",
+                Dimension.STRESS,
+                section.elasticModulus(),
+                "input",
+                "input");
+        if (!section.worksAsGiven()) {
+            undetermined(
+                    List.of(
+                            Finding.action(
+                                    "COMPOSITE_ACTION_NOT_STATED",
+                                    "/section/compositeProperties",
+                                    "A thermally broken or split section works only partly as one."
+                                            + " State that the properties are those of the parts"
+                                            + " as they work together, from test or"
+                                            + " calculation.")));
+        }
+        return inertia;
+    }
+
+    private void deadLoads(List<BeamLoad> loads) {
+        Double mass = request.section().massPerLength();
+        double line = request.lineLoad() == null ? 0 : request.lineLoad();
+        double own = mass == null ? 0 : mass * GRAVITY;
+        if (mass == null) {
+            findings.add(
+                    Finding.note(
+                            "OWN_WEIGHT_LEFT_OUT",
+                            "/section/massPerLength",
+                            "The member's own weight is not included: its mass per length was not"
+                                    + " given."));
+        }
+        trace.step(
+                "w",
+                "weight per length",
+                Dimension.LINE_LOAD,
+                line + own,
+                "lineLoad + mass per length x g",
+                "statics, g = 9.80665 m/s2");
+        loads.add(BeamLoad.uniform(0, request.length(), line + own));
+        if (request.pointLoads() != null) {
+            for (PointLoad point : request.pointLoads()) {
+                loads.add(new BeamLoad.Force(point.at(), point.force()));
+                trace.detail(
+                        "P",
+                        "weight that rests on the member",
+                        Dimension.FORCE,
+                        point.force(),
+                        "input",
+                        "input");
+            }
+        }
+    }
+
+    private double limit(double span) {
+        if (request.deflectionLimit() != null) {
+            return request.deflectionLimit();
+        }
+        return request.axis() == Axis.WIND
+                ? request.rule().underWind(span)
+                : request.rule().underDeadLoad(span);
+    }
+
+    private List<FramingResult.Span> spans(BeamSolution beam) {
+        List<FramingResult.Span> spans = new ArrayList<>();
+        for (BeamSpan span : beam.spans()) {
+            spans.add(span(span.from(), span.to(), false, span.deflection(), limit(span.length())));
+        }
+        for (BeamOverhang overhang : beam.overhangs()) {
+            double from = Math.min(overhang.support(), overhang.tip());
+            double to = Math.max(overhang.support(), overhang.tip());
+            spans.add(span(from, to, true, overhang.deflection(), limit(2 * overhang.length())));
+        }
+        return List.copyOf(spans);
+    }
+
+    private static FramingResult.Span span(
+            double from, double to, boolean overhang, BeamExtreme deflection, double limit) {
+        double size = Math.abs(deflection.value());
+        return new FramingResult.Span(
+                Quantity.of(Dimension.DISTANCE, from),
+                Quantity.of(Dimension.DISTANCE, to),
+                overhang,
+                Quantity.of(Dimension.LENGTH, size),
+                Quantity.of(Dimension.LENGTH, limit),
+                size / limit);
+    }
+
+    /** IBC 2021, 2403.3: the edge of a lite is firmly supported within L/175 and 3/4 in. */
+    private List<FramingResult.Edge> edges(BeamSolution beam) {
+        List<FramingResult.Edge> edges = new ArrayList<>();
+        if (request.glassEdges() == null) {
+            return edges;
+        }
+        for (GlassEdge edge : request.glassEdges()) {
+            double to = Math.min(edge.to(), request.length());
+            double limit = Math.min((to - edge.from()) / 175, 0.75 * INCH);
+            double size = Math.abs(beam.greatestDeflectionFromChord(edge.from(), to).value());
+            trace.detail(
+                    "d,edge",
+                    "deflection of an edge of glass from its own chord",
+                    Dimension.LENGTH,
+                    size,
+                    "limit min(L/175, 3/4 in) of the edge",
+                    "IBC 2021, 2403.3 (from memory)");
+            edges.add(
+                    new FramingResult.Edge(
+                            Quantity.of(Dimension.DISTANCE, edge.from()),
+                            Quantity.of(Dimension.DISTANCE, to),
+                            Quantity.of(Dimension.LENGTH, size),
+                            Quantity.of(Dimension.LENGTH, limit),
+                            size / limit));
+        }
+        return List.copyOf(edges);
+    }
+
+    private void traceDeflection(FramingResult.Span governing) {
+        double length = governing.to().si() - governing.from().si();
+        trace.step(
+                "L",
+                governing.overhang()
+                        ? "twice the length of the governing overhang"
+                        : "governing span",
+                Dimension.DISTANCE,
+                governing.overhang() ? 2 * length : length,
+                "greatest ratio of deflection to limit",
+                "input");
+        trace.step(
+                "d",
+                "its greatest deflection from the chord between its supports",
+                Dimension.LENGTH,
+                governing.deflection().si(),
+                "exact beam elements; 5 w L^4 / (384 E I) for one span",
+                "Euler-Bernoulli beam");
+        boolean wind = request.axis() == Axis.WIND;
+        DeflectionRule rule = request.rule();
+        boolean own = request.deflectionLimit() != null;
+        trace.step(
+                "d,lim",
+                "its limit",
+                Dimension.LENGTH,
+                governing.limit().si(),
+                own ? "input" : wind ? rule.windFormula() : rule.deadFormula(),
+                own ? "input" : wind ? rule.windSource() : rule.deadSource());
+    }
+
+    private record Stress(
+            @Nullable Double bending,
+            @Nullable Double utilization,
+            @Nullable Double requiredModulus) {}
+
+    private Stress stress(double moment) {
+        Section section = request.section();
+        boolean wind = request.axis() == Axis.WIND;
+        Double modulus = wind ? section.sectionModulus() : section.deadLoadSectionModulus();
+        Double allowable = section.allowableBendingStress();
+        String name = wind ? "sectionModulus" : "deadLoadSectionModulus";
+        if (modulus == null) {
+            undetermined(
+                    List.of(
+                            Finding.action(
+                                    "STRESS_NOT_CHECKED",
+                                    "/section/" + name,
+                                    "Bending stress is not checked: the section modulus about this"
+                                            + " axis was not given.")));
+        }
+        if (allowable == null) {
+            undetermined(
+                    List.of(
+                            Finding.action(
+                                    "STRESS_NOT_CHECKED",
+                                    "/section/allowableBendingStress",
+                                    "Bending stress is not checked: no allowable bending stress was"
+                                            + " given.")));
+        }
+        if (modulus == null) {
+            return new Stress(null, null, null);
+        }
+        double bending = moment / modulus;
+        trace.step("S", "section modulus", Dimension.SECTION_MODULUS, modulus, "input", "input");
+        trace.step("f", "bending stress", Dimension.STRESS, bending, "M / S", "beam theory");
+        if (allowable == null) {
+            return new Stress(bending, null, null);
+        }
+        double concurrent =
+                request.concurrentBendingStress() == null ? 0 : request.concurrentBendingStress();
+        trace.step(
+                "F",
+                "allowable bending stress",
+                Dimension.STRESS,
+                allowable,
+                "input; no one-third increase for wind",
+                "input");
+        double utilization = (bending + concurrent) / allowable;
+        trace.step(
+                "(f + f2)/F",
+                "bending stress with that of the other axis, over the allowable",
+                Dimension.NONE,
+                utilization,
+                "linear sum of the stresses about both axes",
+                "common practice, no source");
+        Double required = concurrent < allowable ? moment / (allowable - concurrent) : null;
+        return new Stress(bending, utilization, required);
+    }
+
+    private void buckling() {
+        if (request.axis() == Axis.WIND
+                && !Boolean.TRUE.equals(request.section().bucklingCovered())) {
+            undetermined(
+                    List.of(
+                            Finding.action(
+                                    "BUCKLING_NOT_CHECKED",
+                                    "/section/bucklingCovered",
+                                    "Local and lateral-torsional buckling were not checked. Confirm"
+                                            + " with bucklingCovered that the allowable bending"
+                                            + " stress covers both for this member as it is"
+                                            + " braced.")));
+        }
+    }
+
+    private void undetermined(List<Finding> found) {
+        if (!found.isEmpty()) {
+            findings.addAll(found);
+            verdict = verdict.and(Verdict.UNDETERMINED);
+        }
+    }
+
+    private static List<FramingResult.Reaction> reactions(BeamSolution beam, AllowableLoad wind) {
+        List<FramingResult.Reaction> reactions = new ArrayList<>();
+        double greatest = wind.greatest();
+        for (BeamReaction reaction : beam.reactions()) {
+            reactions.add(
+                    new FramingResult.Reaction(
+                            Quantity.of(Dimension.DISTANCE, reaction.at()),
+                            Quantity.of(Dimension.FORCE, reaction.force()),
+                            part(reaction.force(), wind.positive(), greatest),
+                            part(
+                                    reaction.force(),
+                                    wind.negative() == null ? null : -wind.negative(),
+                                    greatest)));
+        }
+        return List.copyOf(reactions);
+    }
+
+    /** Reactions are proportional to the pressure. */
+    private static @Nullable Quantity part(
+            double force, @Nullable Double pressure, double greatest) {
+        if (pressure == null) {
+            return null;
+        }
+        return Quantity.of(Dimension.FORCE, greatest == 0 ? 0 : force * pressure / greatest);
+    }
+}

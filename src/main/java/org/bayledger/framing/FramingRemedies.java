@@ -1,0 +1,161 @@
+package org.bayledger.framing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bayledger.check.Remedy;
+import org.bayledger.check.Remedy.Change;
+import org.bayledger.check.Reporting;
+import org.bayledger.check.Verdict;
+import org.bayledger.quantity.Dimension;
+import org.bayledger.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/** Changes to a member that fails, each run through the check again before it is offered. */
+final class FramingRemedies {
+
+    private static final int DIGITS = 3;
+
+    private FramingRemedies() {}
+
+    static List<Remedy> of(FramingRequest request, FramingResult failed, Reporting reporting) {
+        List<Remedy> remedies = new ArrayList<>();
+        addIfItPasses(remedies, strongerSection(request, failed, reporting));
+        addIfItPasses(remedies, narrowerSpacing(request, failed, reporting));
+        addIfItPasses(remedies, anotherSupport(request, reporting));
+        return List.copyOf(remedies);
+    }
+
+    private static void addIfItPasses(List<Remedy> remedies, @Nullable Remedy remedy) {
+        if (remedy != null) {
+            remedies.add(remedy);
+        }
+    }
+
+    /**
+     * The least second moment of area and section modulus that pass, written up to three digits.
+     */
+    private static @Nullable Remedy strongerSection(
+            FramingRequest request, FramingResult failed, Reporting reporting) {
+        Section old = request.section();
+        boolean wind = request.axis() == Axis.WIND;
+        boolean dead = !wind && old.deadLoadSecondMomentOfArea() != null;
+        double oldInertia =
+                dead ? orZero(old.deadLoadSecondMomentOfArea()) : old.secondMomentOfArea();
+        Double oldModulus = wind ? old.sectionModulus() : old.deadLoadSectionModulus();
+        Quantity inertia =
+                up(
+                        Dimension.SECOND_MOMENT_OF_AREA,
+                        failed.requiredSecondMomentOfArea().si(),
+                        reporting);
+        boolean stiffer = inertia.si() > oldInertia;
+        Quantity modulus =
+                failed.requiredSectionModulus() == null
+                        ? null
+                        : up(
+                                Dimension.SECTION_MODULUS,
+                                failed.requiredSectionModulus().si(),
+                                reporting);
+        boolean stronger = modulus != null && oldModulus != null && modulus.si() > oldModulus;
+        double newInertia = stiffer ? inertia.si() : oldInertia;
+        Double newModulus = stronger && modulus != null ? Double.valueOf(modulus.si()) : oldModulus;
+        Section changed =
+                new Section(
+                        dead ? old.secondMomentOfArea() : newInertia,
+                        old.elasticModulus(),
+                        wind ? newModulus : old.sectionModulus(),
+                        old.allowableBendingStress(),
+                        dead ? Double.valueOf(newInertia) : old.deadLoadSecondMomentOfArea(),
+                        wind ? old.deadLoadSectionModulus() : newModulus,
+                        old.massPerLength(),
+                        old.bucklingCovered(),
+                        old.construction(),
+                        old.compositeProperties());
+        List<Change> changes = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        if (stiffer) {
+            String name = dead ? "deadLoadSecondMomentOfArea" : "secondMomentOfArea";
+            changes.add(new Change("/section/" + name, inertia));
+            words.add("a second moment of area of at least " + inertia.text(reporting.units()));
+        }
+        if (stronger && modulus != null) {
+            String name = wind ? "sectionModulus" : "deadLoadSectionModulus";
+            changes.add(new Change("/section/" + name, modulus));
+            words.add("a section modulus of at least " + modulus.text(reporting.units()));
+        }
+        return passing(
+                "Use a section with " + String.join(" and ", words) + ".",
+                changes,
+                request.withSection(changed),
+                reporting);
+    }
+
+    /** Load is proportional to the tributary width, and so is every demand of this axis. */
+    private static @Nullable Remedy narrowerSpacing(
+            FramingRequest request, FramingResult failed, Reporting reporting) {
+        Double width = request.tributaryWidth();
+        Double utilization = failed.outcome().utilization();
+        if (width == null || utilization == null || request.concurrentBendingStress() != null) {
+            return null;
+        }
+        Quantity narrower =
+                Quantity.roundedDown(
+                        Dimension.DISTANCE, width / utilization, reporting.units(), DIGITS);
+        return passing(
+                "Space the members so that each carries no more than "
+                        + narrower.text(reporting.units())
+                        + " of wall.",
+                List.of(new Change("/tributaryWidth", narrower)),
+                request.withTributaryWidth(narrower.si()),
+                reporting);
+    }
+
+    /** One more support in the middle of the longest span. */
+    private static @Nullable Remedy anotherSupport(FramingRequest request, Reporting reporting) {
+        List<Double> supports = request.supports();
+        int longest = 0;
+        for (int i = 0; i + 1 < supports.size(); i++) {
+            if (supports.get(i + 1) - supports.get(i)
+                    > supports.get(longest + 1) - supports.get(longest)) {
+                longest = i;
+            }
+        }
+        if (supports.size() < 2 || request.axis() == Axis.DEAD) {
+            return null;
+        }
+        Quantity middle =
+                Quantity.of(
+                        Dimension.DISTANCE,
+                        (supports.get(longest) + supports.get(longest + 1)) / 2);
+        List<Double> more = new ArrayList<>(supports);
+        more.add(longest + 1, middle.si());
+        List<Quantity> written =
+                more.stream().map(at -> Quantity.of(Dimension.DISTANCE, at)).toList();
+        List<Change> changes = List.of(new Change("/supports", written));
+        return passing(
+                "Hold the member at "
+                        + middle.text(reporting.units())
+                        + " from its start as well, with a wind-load anchor.",
+                changes,
+                request.withSupports(more),
+                reporting);
+    }
+
+    private static @Nullable Remedy passing(
+            String text, List<Change> changes, FramingRequest changed, Reporting reporting) {
+        FramingResult result = FramingCheck.withoutRemedies(changed, reporting);
+        Double utilization = result.outcome().utilization();
+        return !changes.isEmpty()
+                        && result.outcome().verdict() != Verdict.EXCEEDED
+                        && utilization != null
+                ? new Remedy(text, changes, utilization)
+                : null;
+    }
+
+    private static Quantity up(Dimension dimension, double si, Reporting reporting) {
+        return Quantity.roundedUp(dimension, si, reporting.units(), DIGITS);
+    }
+
+    private static double orZero(@Nullable Double value) {
+        return value == null ? 0 : value;
+    }
+}

@@ -1,0 +1,138 @@
+package org.bayledger.framing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bayledger.check.AllowableLoad;
+import org.bayledger.check.Cautions;
+import org.bayledger.check.Finding;
+import org.bayledger.check.Outcome;
+import org.bayledger.check.Remedy;
+import org.bayledger.check.Remedy.Change;
+import org.bayledger.check.Reporting;
+import org.bayledger.check.Trace;
+import org.bayledger.check.Verdict;
+import org.bayledger.quantity.Dimension;
+import org.bayledger.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Retention of the glass under suction.
+ *
+ * <p>Pressure plate: one screw carries T = p b s, with p the suction on the area tributary to it
+ * (Pa), b the width of wall beside the member that hangs on it (m) and s the spacing of the screws
+ * (m); statics. Structural silicone: bite = p a / (2 F), with a the short side of the lite (m) and
+ * F the allowable stress, 20 psi (trapezoidal load distribution, ASTM C1401 practice, from memory).
+ * Both leave the weight of the glass to setting blocks.
+ */
+public final class RetentionCheck {
+
+    /** Customary allowable stress of structural silicone, 20 psi in Pa (ASTM C1401 practice). */
+    static final double SILICONE_STRESS = 20 * 6894.757293168361;
+
+    private RetentionCheck() {}
+
+    /** Checks what holds the glass; what would pass is computed where it fails. */
+    public static RetentionResult run(RetentionRequest request, Reporting reporting) {
+        Trace trace = new Trace(reporting.trace());
+        AllowableLoad load = request.load().allowable(trace);
+        List<Finding> findings = new ArrayList<>();
+        Verdict verdict = Verdict.SATISFIED;
+        if (load.negative() == null) {
+            findings.addAll(load.missingSigns("/load"));
+            verdict = Verdict.UNDETERMINED;
+        }
+        double suction = load.negative() == null ? 0 : -load.negative();
+        Retention retention = request.retention();
+        double utilization;
+        Quantity tension = null;
+        Quantity bite = null;
+        List<Remedy> remedies = List.of();
+        if (retention.kind() == Retention.Kind.PRESSURE_PLATE) {
+            double spacing = orZero(retention.fastenerSpacing());
+            double allowable = orZero(retention.allowableFastenerTension());
+            double force = suction * request.tributaryWidth() * spacing;
+            tension = Quantity.of(Dimension.FORCE, force);
+            utilization = force / allowable;
+            trace.step(
+                    "T",
+                    "tension of one screw",
+                    Dimension.FORCE,
+                    force,
+                    "p b s",
+                    "statics; b tributary width, s spacing of the screws");
+            trace.step(
+                    "T,all",
+                    "allowable tension of one screw",
+                    Dimension.FORCE,
+                    allowable,
+                    "input",
+                    "input");
+            if (utilization > 1) {
+                Quantity closer =
+                        Quantity.roundedDown(
+                                Dimension.LENGTH, spacing / utilization, reporting.units(), 2);
+                remedies =
+                        List.of(
+                                new Remedy(
+                                        "Space the screws of the pressure plate no further apart"
+                                                + " than "
+                                                + closer.text(reporting.units())
+                                                + ".",
+                                        List.of(new Change("/retention/fastenerSpacing", closer)),
+                                        utilization * closer.si() / spacing));
+            }
+        } else {
+            double allowable =
+                    retention.allowableSiliconeStress() == null
+                            ? SILICONE_STRESS
+                            : retention.allowableSiliconeStress();
+            double given = orZero(retention.siliconeBite());
+            double required = suction * request.shortSide() / 2 / allowable;
+            bite = Quantity.of(Dimension.LENGTH, required);
+            utilization = required / given;
+            trace.step(
+                    "F",
+                    "allowable stress of the silicone",
+                    Dimension.STRESS,
+                    allowable,
+                    retention.allowableSiliconeStress() == null ? "customary 20 psi" : "input",
+                    "ASTM C1401 practice (from memory)");
+            trace.step(
+                    "B",
+                    "bite needed",
+                    Dimension.LENGTH,
+                    required,
+                    "p a / (2 F)",
+                    "ASTM C1401 practice, trapezoidal distribution (from memory)");
+            if (utilization > 1) {
+                Quantity wider =
+                        Quantity.roundedUp(Dimension.LENGTH, required, reporting.units(), 2);
+                remedies =
+                        List.of(
+                                new Remedy(
+                                        "Give the structural silicone a bite of "
+                                                + wider.text(reporting.units())
+                                                + ".",
+                                        List.of(new Change("/retention/siliconeBite", wider)),
+                                        required / wider.si()));
+            }
+        }
+        verdict = verdict.and(Verdict.ofUtilization(utilization));
+        return new RetentionResult(
+                new Outcome(
+                        verdict,
+                        utilization,
+                        findings,
+                        remedies,
+                        trace.steps(),
+                        Cautions.with(
+                                "Adhesion and compatibility of structural silicone are the sealant"
+                                        + " maker's to confirm by test.")),
+                tension,
+                bite);
+    }
+
+    private static double orZero(@Nullable Double value) {
+        return value == null ? 0 : value;
+    }
+}

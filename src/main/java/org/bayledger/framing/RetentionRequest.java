@@ -1,0 +1,23 @@
+package org.bayledger.framing;
+
+import org.bayledger.check.Load;
+import org.bayledger.check.Measured;
+import org.bayledger.check.Measured.Sign;
+import org.bayledger.quantity.Dimension;
+
+/**
+ * The glass edges along one member, to be held against suction.
+ *
+ * @param retention what holds the glass
+ * @param tributaryWidth width of wall whose suction the member's fasteners carry, m: half of each
+ *     lite beside it
+ * @param shortSide short side of the largest lite held, m
+ * @param load wind pressures; of suction on the area tributary to one fastener where there are
+ *     fasteners
+ */
+public record RetentionRequest(
+        Retention retention,
+        @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE, max = 100)
+                double tributaryWidth,
+        @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE, max = 100) double shortSide,
+        Load load) {}
