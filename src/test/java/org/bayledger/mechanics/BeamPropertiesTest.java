@@ -225,7 +225,7 @@ class BeamPropertiesTest {
             BeamSolution mirrored = Beam.solve(mirror(model));
             for (int i = 0; i <= 40; i++) {
                 // off the grid on which loads stand, so that no jump is met
-                double x = model.length() * (i + 0.31) / 41;
+                double x = model.length() * (i + 0.3137) / 41;
                 double y = model.length() - x;
                 assertThat(mirrored.deflection(y))
                         .isCloseTo(beam.deflection(x), within(1e-9 * deflectionScale(beam)));
@@ -355,8 +355,10 @@ class BeamPropertiesTest {
                     .isCloseTo(
                             beam.greatestDeflection().value(),
                             within(1e-9 * deflectionScale(beam)));
-            assertThat(stiff.greatestMoment().value())
-                    .isCloseTo(beam.greatestMoment().value(), within(1e-9 * momentScale(beam)));
+            assertThat(Math.abs(stiff.greatestMoment().value()))
+                    .isCloseTo(
+                            Math.abs(beam.greatestMoment().value()),
+                            within(1e-9 * momentScale(beam)));
         }
     }
 }
