@@ -11,7 +11,8 @@ import java.util.List;
  *
  * <p>Places closer to each other than a billionth of the length are one place, so that rounding in
  * a conversion of units does not tear a hinge from its support. Supports and hinges that are
- * distinct, yet closer than a millionth of the length, are refused.
+ * distinct, yet closer than a millionth of the length, are refused, as are rigidities that differ
+ * by more than a millionfold: within these limits the solution is good to rounding.
  *
  * @param length m
  * @param supports positions in increasing order, m from the start; each holds deflection at zero
@@ -32,6 +33,7 @@ public record BeamModel(
     static final double ONE_PLACE = 1e-9;
 
     private static final double TOO_CLOSE = 1e-6;
+    private static final double GREATEST_RIGIDITY_RATIO = 1e6;
 
     public BeamModel {
         requireFinite("length of a beam", length);
@@ -162,6 +164,17 @@ public record BeamModel(
                                 + " beam, but one begins at "
                                 + metres(from));
             }
+        }
+        double least = rigidity.stream().mapToDouble(BeamRigidityStep::rigidity).min().orElse(1);
+        double most = rigidity.stream().mapToDouble(BeamRigidityStep::rigidity).max().orElse(1);
+        if (most > least * GREATEST_RIGIDITY_RATIO) {
+            throw new IllegalArgumentException(
+                    "the flexural rigidities of one beam differ by more than a millionfold, from "
+                            + least
+                            + " to "
+                            + most
+                            + " N m2; the soft part is as good as a hinge and should be given as"
+                            + " one");
         }
     }
 

@@ -233,6 +233,9 @@ class BeamModelTest {
                 () -> rigid(new BeamRigidityStep(0, 5), new BeamRigidityStep(4, 6)),
                 "on the beam",
                 "4 m");
+        refused(
+                () -> rigid(new BeamRigidityStep(0, 5), new BeamRigidityStep(2, 5.1e6)),
+                "more than a millionfold");
     }
 
     private static BeamModel rigid(BeamRigidityStep... steps) {

@@ -392,21 +392,26 @@ class BeamTest {
     }
 
     @Test
-    void softHalfOfAProppedBeam() {
-        // by hand: two equal spans of rigidity EI and EI/3; m (L/3EI + 3L/3EI) = -w L^3 / 24 (1/EI
-        // + 3/EI)
-        BeamSolution beam =
-                Beam.solve(
-                        new BeamModel(
-                                2 * L,
-                                List.of(0.0, L, 2 * L),
-                                List.of(),
-                                List.of(
-                                        new BeamRigidityStep(0, EI),
-                                        new BeamRigidityStep(L, EI / 3)),
-                                List.of(BeamLoad.uniform(0, L, W))));
+    void spansOfUnlikeRigidityUpToTheGreatestRatio() {
+        // by hand: m L / 3 (1 / EI1 + 1 / EI2) = -w L^3 / (24 EI1), the first span loaded
+        for (double ratio : new double[] {1e-6, 1e-3, 1.0 / 3, 1, 40, 1e6}) {
+            BeamSolution beam =
+                    Beam.solve(
+                            new BeamModel(
+                                    2 * L,
+                                    List.of(0.0, L, 2 * L),
+                                    List.of(),
+                                    List.of(
+                                            new BeamRigidityStep(0, EI),
+                                            new BeamRigidityStep(L, EI * ratio)),
+                                    List.of(BeamLoad.uniform(0, L, W))));
 
-        assertClose(beam.moment(L), -W * L * L / 32);
+            double m = W * L * L / 8 / (1 + 1 / ratio);
+            assertThat(beam.moment(L)).isCloseTo(-m, within(TIGHT * m));
+            assertThat(beam.deflection(2 * L)).isCloseTo(0, within(TIGHT));
+            assertThat(beam.slope(2 * L))
+                    .isCloseTo(m * L / (6 * EI * ratio), within(TIGHT * W * L * L * L / EI));
+        }
     }
 
     @Test
