@@ -1,5 +1,6 @@
 /**
- * Beams, plates, flow and failure probability as pure numerics in SI units, without trade words.
+ * Beams, plates, flow and failure probability: pure numerics in SI units, without the trade's
+ * words.
  */
 @NullMarked
 package org.bayledger.mechanics;

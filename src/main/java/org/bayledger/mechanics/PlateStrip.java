@@ -1,0 +1,105 @@
+package org.bayledger.mechanics;
+
+/**
+ * A rectangular plate held on two opposite edges only, under uniform pressure: a strip that bends
+ * to a cylinder, taken as a beam of unit width.
+ *
+ * <pre>
+ * sigma_0 = 6 M / t^2 with M = q s^2 / 8        stress at mid-span
+ * w       = 5 q s^4 / (32 E t^3)                deflection at mid-span, 5 q s^4 / (384 E I)
+ * Integral (c sigma)^7 dA = c(0)^7 sigma_0^7 B s Integral_0^1 (1 - u^2)^7 du
+ * </pre>
+ *
+ * Symbols: q pressure (Pa), s span between the held edges (m), B width along them (m), t thickness
+ * (m), E Young's modulus (Pa), u distance from mid-span over half the span.
+ *
+ * <p>Assumptions: the other two sides are free and so the strip curls across its width
+ * (anticlastic); its stress is uniaxial and its stiffness that of a beam, E and not E/(1 - nu^2).
+ * The held edges turn and slide freely, so no membrane force arises and everything is linear in the
+ * pressure. The face away from the load is in uniaxial tension, the loaded face is not in tension.
+ */
+public final class PlateStrip {
+
+    /** c^7 in uniaxial tension: (2/pi) Integral_0^(pi/2) cos^14 = 13!!/14!!. */
+    private static final double UNIAXIAL_FACTOR = 135_135.0 / 645_120.0;
+
+    /** Integral_0^1 (1 - u^2)^7 du = 14!!/15!!. */
+    private static final double PARABOLA_FACTOR = 645_120.0 / 2_027_025.0;
+
+    private PlateStrip() {}
+
+    /**
+     * Response to a uniform pressure.
+     *
+     * @param span distance between the held edges, m
+     * @param width length of the held edges, m
+     * @param thickness thickness, m
+     * @param elasticModulus Young's modulus, Pa
+     * @param pressure uniform pressure, Pa, not negative
+     */
+    public static PlateResponse respond(
+            double span, double width, double thickness, double elasticModulus, double pressure) {
+        Plate.requireNotNegative(pressure, "pressure");
+        double stress = pressure * stressPerPressure(span, width, thickness, elasticModulus);
+        double slenderness = span / thickness;
+        double deflection =
+                5.0
+                        * pressure
+                        * span
+                        * slenderness
+                        * slenderness
+                        * slenderness
+                        / (32.0 * elasticModulus);
+        return new PlateResponse(deflection, stress, areaFactor(span, width) * power(stress));
+    }
+
+    /**
+     * Pressure in Pa at which the failure integral is reached; parameters as in {@link #respond}.
+     *
+     * @param integral failure integral, Pa^7 m^2, not negative
+     */
+    public static double pressureForFailureIntegral(
+            double span, double width, double thickness, double elasticModulus, double integral) {
+        Plate.requireNotNegative(integral, "integral");
+        double perPressure = stressPerPressure(span, width, thickness, elasticModulus);
+        double stress = Math.pow(integral / areaFactor(span, width), 1.0 / SurfaceFailure.EXPONENT);
+        return stress / perPressure;
+    }
+
+    /**
+     * Pressure in Pa at which the mid-span deflection is reached; parameters as in {@link
+     * #respond}.
+     *
+     * @param deflection mid-span deflection, m, not negative
+     */
+    public static double pressureForDeflection(
+            double span, double width, double thickness, double elasticModulus, double deflection) {
+        Plate.requireNotNegative(deflection, "deflection");
+        return deflection / respond(span, width, thickness, elasticModulus, 1.0).centreDeflection();
+    }
+
+    private static double stressPerPressure(
+            double span, double width, double thickness, double elasticModulus) {
+        Plate.requirePositive(span, "span");
+        Plate.requirePositive(width, "width");
+        Plate.requirePositive(thickness, "thickness");
+        Plate.requirePositive(elasticModulus, "elasticModulus");
+        if (thickness * 10.0 > span) {
+            throw new IllegalArgumentException(
+                    "thickness "
+                            + thickness
+                            + " m is over a tenth of the span "
+                            + span
+                            + " m: not a thin strip");
+        }
+        return 0.75 * (span / thickness) * (span / thickness);
+    }
+
+    private static double areaFactor(double span, double width) {
+        return UNIAXIAL_FACTOR * PARABOLA_FACTOR * span * width;
+    }
+
+    private static double power(double stress) {
+        return Math.pow(stress, SurfaceFailure.EXPONENT);
+    }
+}
