@@ -1,0 +1,117 @@
+package org.bayledger.review;
+
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.bayledger.anchorage.Anchor;
+import org.bayledger.anchorage.Movement;
+import org.bayledger.anchorage.StackJoint;
+import org.bayledger.blocks.BlockSupport;
+import org.bayledger.check.Measured;
+import org.bayledger.check.Measured.Sign;
+import org.bayledger.framing.Retention;
+import org.bayledger.quantity.Dimension;
+import org.bayledger.seals.SealDetails;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One bay of wall on an elevation. What a bay leaves out is never assumed: what depends on it is
+ * undetermined, with a finding.
+ *
+ * @param id its name in this document, first part of the ids of all its items
+ * @param elevation name of its elevation
+ * @param offset distance of its left edge from the elevation's left edge, seen from outside, m
+ * @param sill level of its bottom edge above the building datum, m
+ * @param columns widths of its columns, left to right as seen from outside, m
+ * @param rows heights of its rows from the sill up, m
+ * @param glassType name of the glass type of its lites
+ * @param lites lites that differ
+ * @param sillSupport what the bottom lites rest on
+ * @param mullion its verticals
+ * @param horizontal its horizontals
+ * @param glazingPocket edge clearance and bite at the top of its lites
+ * @param retention what holds the glass against suction
+ * @param anchors anchors of each of its verticals, levels above the building datum
+ * @param stackJoints horizontal joints that let the wall move, levels above the building datum
+ * @param movement what moves it
+ * @param seals its internal seals; grid, load and neighbours come from the review
+ */
+public record Bay(
+        @Pattern(regexp = ReviewDocument.ID, message = ReviewDocument.ID_RULE) String id,
+        String elevation,
+        @Measured(value = Dimension.DISTANCE, sign = Sign.NOT_NEGATIVE, max = 2000) double offset,
+        @Measured(value = Dimension.DISTANCE, sign = Sign.NOT_NEGATIVE, max = 1000) double sill,
+        @Size(min = 1, max = 200)
+                @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE, min = 0.05, max = 20)
+                List<Double> columns,
+        @Size(min = 1, max = 200)
+                @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE, min = 0.05, max = 20)
+                List<Double> rows,
+        @Nullable String glassType,
+        @Nullable List<LiteChange> lites,
+        BlockSupport.@Nullable Kind sillSupport,
+        @Nullable Mullion mullion,
+        @Nullable Horizontal horizontal,
+        @Nullable GlazingPocket glazingPocket,
+        @Nullable Retention retention,
+        @Size(max = 100) @Nullable List<Anchor> anchors,
+        @Size(max = 100) @Nullable List<StackJoint> stackJoints,
+        @Nullable Movement movement,
+        @Nullable SealDetails seals) {
+
+    /** Width of the bay, m. */
+    double width() {
+        return columns.stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** Height of the bay, m. */
+    double height() {
+        return rows.stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** Distance of the bay's right edge from the elevation's left edge, m. */
+    double right() {
+        return offset + width();
+    }
+
+    /** Level of the bay's top above the building datum, m. */
+    double top() {
+        return sill + height();
+    }
+
+    /** Distance of the left edge of a column, counted from 1, from the elevation's left edge, m. */
+    double columnStart(int column) {
+        double at = offset;
+        for (int i = 0; i < column - 1; i++) {
+            at += columns.get(i);
+        }
+        return at;
+    }
+
+    /** Height of the bottom edge of a row, counted from 1, above the bay's sill, m. */
+    double rowStart(int row) {
+        double at = 0;
+        for (int i = 0; i < row - 1; i++) {
+            at += rows.get(i);
+        }
+        return at;
+    }
+
+    /** What is said of a lite of its own, or null. */
+    @Nullable LiteChange change(int column, int row) {
+        if (lites != null) {
+            for (LiteChange lite : lites) {
+                if (lite.column() == column && lite.row() == row) {
+                    return lite;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** Name of the glass type of a lite, or null where none was given. */
+    @Nullable String glassTypeOf(int column, int row) {
+        LiteChange lite = change(column, row);
+        return lite == null || lite.glassType() == null ? glassType : lite.glassType();
+    }
+}

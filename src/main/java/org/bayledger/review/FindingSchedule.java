@@ -1,0 +1,132 @@
+package org.bayledger.review;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.bayledger.check.Finding;
+import org.bayledger.check.Finding.Severity;
+import org.bayledger.quantity.Dimension;
+
+/**
+ * What a reviewer has to read first: findings of the document itself, and of its items those on
+ * which somebody has to act; alike ones become one with all its items.
+ */
+final class FindingSchedule {
+
+    private record Key(String code, Severity severity, String text) {}
+
+    private static final class Merged {
+        final String pointer;
+        final Set<String> items = new LinkedHashSet<>();
+
+        Merged(String pointer) {
+            this.pointer = pointer;
+        }
+    }
+
+    private final Map<Key, Merged> merged = new LinkedHashMap<>();
+
+    private FindingSchedule() {}
+
+    static List<ReviewResult.ReviewFinding> of(
+            ReviewContext context, List<List<Checked>> checked) {
+        FindingSchedule schedule = new FindingSchedule();
+        schedule.document(context);
+        for (int i = 0; i < checked.size(); i++) {
+            for (Checked item : checked.get(i)) {
+                for (Finding finding : item.item().findings()) {
+                    schedule.add(finding, finding.pointer(), item.item().id());
+                }
+                for (Finding finding : item.findings()) {
+                    schedule.add(finding, "/bays/" + i, item.item().id());
+                }
+            }
+        }
+        List<ReviewResult.ReviewFinding> findings = new ArrayList<>();
+        schedule.merged.forEach(
+                (key, of) ->
+                        findings.add(
+                                new ReviewResult.ReviewFinding(
+                                        key.code(),
+                                        key.severity(),
+                                        of.pointer,
+                                        key.text(),
+                                        List.copyOf(of.items))));
+        findings.sort(
+                Comparator.comparing(ReviewResult.ReviewFinding::severity).reversed());
+        return findings;
+    }
+
+    private void add(Finding finding, String pointer, String item) {
+        if (finding.severity() == Severity.ACTION) {
+            merge(finding, pointer).items.add(item);
+        }
+    }
+
+    private Merged merge(Finding finding, String pointer) {
+        return merged.computeIfAbsent(
+                new Key(finding.code(), finding.severity(), finding.text()),
+                key -> new Merged(pointer));
+    }
+
+    private void document(ReviewContext context) {
+        if (context.pressures == null) {
+            merge(
+                    Finding.action(
+                            "WIND_NOT_CALLED_OUT",
+                            "/site",
+                            "No site was given: no design wind pressure of either sign is called"
+                                    + " out for any zone."),
+                    "/site");
+        } else {
+            context.pressures
+                    .findings()
+                    .forEach(finding -> merge(finding, "/site" + finding.pointer()));
+        }
+        overlaps(context);
+    }
+
+    /** Two bays on the same piece of wall: one of them is not where the document says. */
+    private void overlaps(ReviewContext context) {
+        List<Bay> bays = context.document.bays();
+        Map<String, List<Integer>> byFace = new LinkedHashMap<>();
+        for (int i = 0; i < bays.size(); i++) {
+            byFace.computeIfAbsent(bays.get(i).elevation(), face -> new ArrayList<>()).add(i);
+        }
+        for (List<Integer> face : byFace.values()) {
+            face.sort(Comparator.comparingDouble(i -> bays.get(i).offset()));
+            for (int a = 0; a < face.size(); a++) {
+                Bay left = bays.get(face.get(a));
+                for (int b = a + 1;
+                        b < face.size()
+                                && bays.get(face.get(b)).offset() < left.right() - Layout.TOUCH;
+                        b++) {
+                    Bay right = bays.get(face.get(b));
+                    double common =
+                            Math.min(left.top(), right.top())
+                                    - Math.max(left.sill(), right.sill());
+                    if (common > Layout.TOUCH) {
+                        merge(
+                                Finding.action(
+                                        "BAYS_OVERLAP",
+                                        "",
+                                        "Bays "
+                                                + left.id()
+                                                + " and "
+                                                + right.id()
+                                                + " stand on the same piece of wall, over a height"
+                                                + " of "
+                                                + context.reporting.text(
+                                                        Dimension.DISTANCE, common)
+                                                + "."),
+                                "/bays/" + face.get(b) + "/offset");
+                    }
+                }
+            }
+        }
+    }
+}

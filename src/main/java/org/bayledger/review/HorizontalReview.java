@@ -1,0 +1,202 @@
+package org.bayledger.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bayledger.blocks.BlockSupport;
+import org.bayledger.check.Verdict;
+import org.bayledger.framing.Axis;
+import org.bayledger.framing.FramingCheck;
+import org.bayledger.framing.FramingRequest;
+import org.bayledger.framing.FramingResult;
+import org.bayledger.framing.GlassEdge;
+import org.bayledger.framing.PointLoad;
+import org.bayledger.framing.Section;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The horizontals of one bay under wind and under the glass that stands on them. A line of
+ * horizontals is one item; the column that governs is the one whose inputs and result it shows. The
+ * line at the top belongs to the bay above where there is one.
+ */
+final class HorizontalReview {
+
+    private static final double GRAVITY = 9.80665; // m/s2
+
+    private final ReviewContext context;
+    private final Bay bay;
+    private final String pointer;
+    private final LiteReview lites;
+    private final @Nullable Section section;
+    private final List<Checked> items = new ArrayList<>();
+
+    HorizontalReview(ReviewContext context, Bay bay, String pointer, LiteReview lites) {
+        this.context = context;
+        this.bay = bay;
+        this.pointer = pointer;
+        this.lites = lites;
+        Horizontal named = bay.horizontal();
+        section = context.section(named == null ? null : named.section());
+        int lines = bay.rows().size() + 1;
+        for (int line = 1; line <= lines; line++) {
+            boolean shimmed = line == 1 && bay.sillSupport() == BlockSupport.Kind.SHIMMED_SILL;
+            boolean anothers = line == lines && !context.layout.above(bay).isEmpty();
+            if (!shimmed && !anothers) {
+                line(line);
+            }
+        }
+    }
+
+    List<Checked> items() {
+        return items;
+    }
+
+    private void line(int line) {
+        String id = bay.id() + "/horizontal/" + line;
+        Section of = section;
+        if (of == null) {
+            items.add(
+                    Checked.missing(
+                            id,
+                            "framing",
+                            "HORIZONTAL_NOT_GIVEN",
+                            pointer + "/horizontal",
+                            "No section was given for the horizontals of this bay."));
+            return;
+        }
+        if (line == 1 && bay.sillSupport() == null) {
+            items.add(
+                    Checked.missing(
+                            id,
+                            "framing",
+                            "SILL_SUPPORT_NOT_GIVEN",
+                            pointer + "/sillSupport",
+                            "It was not said whether the sill is a member that spans or rests on"
+                                    + " the slab."));
+            return;
+        }
+        List<Checked> wind = new ArrayList<>();
+        List<Checked> dead = new ArrayList<>();
+        for (int column = 1; column <= bay.columns().size(); column++) {
+            Double stress = null;
+            if (line <= bay.rows().size()) {
+                Checked underGlass = underGlass(id, line, column, of);
+                dead.add(underGlass);
+                if (underGlass.item().result() instanceof FramingResult result
+                        && result.bendingStress() != null) {
+                    stress = result.bendingStress().si();
+                }
+            }
+            wind.add(underWind(id, line, column, of, stress));
+        }
+        items.add(Checked.governing(wind));
+        if (!dead.isEmpty()) {
+            items.add(Checked.governing(dead));
+        }
+    }
+
+    private Checked underWind(
+            String id, int line, int column, Section of, @Nullable Double stress) {
+        double span = bay.columns().get(column - 1);
+        double from = bay.columnStart(column);
+        double below = line == 1 ? rowBelow() : bay.rows().get(line - 2);
+        double above = line > bay.rows().size() ? 0 : bay.rows().get(line - 1);
+        double width = (below + above) / 2;
+        double area =
+                context.pressures == null
+                        ? span * width
+                        : context.pressures.effectiveWindArea(span, width);
+        double top = bay.sill() + bay.rowStart(line) + above / 2;
+        ReviewContext.Seen seen =
+                context.wind(pointer, bay.elevation(), from, from + span, area, top);
+        return Checked.run(
+                id,
+                "framing",
+                pointer,
+                seen,
+                List.of(),
+                () -> {
+                    FramingRequest request =
+                            new FramingRequest(
+                                    Axis.WIND,
+                                    List.of(0.0, span),
+                                    null,
+                                    span,
+                                    width,
+                                    of,
+                                    seen.load(),
+                                    null,
+                                    null,
+                                    List.of(new GlassEdge(0, span)),
+                                    null,
+                                    context.deflectionRule,
+                                    stress);
+                    FramingResult result = FramingCheck.run(request, context.reporting);
+                    return new Checked.Ran(request, result, result.outcome());
+                });
+    }
+
+    /** Height of the row under the sill where another bay stands there, else 0. */
+    private double rowBelow() {
+        return context.layout.below(bay).stream()
+                .mapToDouble(under -> under.rows().get(under.rows().size() - 1))
+                .max()
+                .orElse(0);
+    }
+
+    /** The horizontal under the lite that stands on it, on the blocks found for that lite. */
+    private Checked underGlass(String id, int line, int column, Section of) {
+        String name = "framing-dead-load";
+        LiteReview.Standing lite = lites.standing(column, line);
+        double span = bay.columns().get(column - 1);
+        if (lite.mass() == null) {
+            return Checked.missing(
+                    id,
+                    name,
+                    "GLASS_NOT_GIVEN",
+                    pointer + "/glassType",
+                    "The weight on this horizontal is not known: no glass type was given for the"
+                            + " lite above it.");
+        }
+        if (of.deadLoadSecondMomentOfArea() == null) {
+            return Checked.missing(
+                    id,
+                    name,
+                    "DEAD_LOAD_PROPERTIES_NOT_GIVEN",
+                    pointer + "/horizontal/section",
+                    "The section has no deadLoadSecondMomentOfArea: its bending under the weight of"
+                            + " the glass was not checked.");
+        }
+        double weight = lite.mass() * GRAVITY;
+        boolean placed = lite.blockDistance() != null;
+        double at = lite.blockDistance() == null ? span / 4 : lite.blockDistance();
+        Checked checked =
+                Checked.run(
+                        id,
+                        name,
+                        pointer,
+                        null,
+                        List.of(),
+                        () -> {
+                            FramingRequest request =
+                                    new FramingRequest(
+                                            Axis.DEAD,
+                                            List.of(0.0, span),
+                                            null,
+                                            span,
+                                            null,
+                                            of,
+                                            null,
+                                            null,
+                                            List.of(
+                                                    new PointLoad(at, weight / 2),
+                                                    new PointLoad(span - at, weight / 2)),
+                                            null,
+                                            null,
+                                            context.deflectionRule,
+                                            null);
+                            FramingResult result = FramingCheck.run(request, context.reporting);
+                            return new Checked.Ran(request, result, result.outcome());
+                        });
+        return placed ? checked : checked.atLeast(Verdict.UNDETERMINED);
+    }
+}

@@ -1,0 +1,130 @@
+package org.bayledger.review;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+
+/** Which bays stand beside, above and below one another on each elevation. */
+final class Layout {
+
+    /** Gaps and overlaps up to this are rounding between units, m. */
+    static final double TOUCH = 0.001;
+
+    private final Map<String, TreeMap<Double, List<Bay>>> byRight = new HashMap<>();
+    private final Map<String, TreeMap<Double, List<Bay>>> byLeft = new HashMap<>();
+    private final Map<String, TreeMap<Double, List<Bay>>> byTop = new HashMap<>();
+    private final Map<String, TreeMap<Double, List<Bay>>> bySill = new HashMap<>();
+
+    Layout(List<Bay> bays) {
+        for (Bay bay : bays) {
+            index(byRight, bay, Bay::right);
+            index(byLeft, bay, Bay::offset);
+            index(byTop, bay, Bay::top);
+            index(bySill, bay, Bay::sill);
+        }
+    }
+
+    private static void index(
+            Map<String, TreeMap<Double, List<Bay>>> index, Bay bay, ToDoubleFunction<Bay> edge) {
+        index.computeIfAbsent(bay.elevation(), name -> new TreeMap<>())
+                .computeIfAbsent(edge.applyAsDouble(bay), at -> new ArrayList<>())
+                .add(bay);
+    }
+
+    private static List<Bay> at(
+            Map<String, TreeMap<Double, List<Bay>>> index, String elevation, double edge) {
+        List<Bay> found = new ArrayList<>();
+        TreeMap<Double, List<Bay>> face = index.get(elevation);
+        if (face != null) {
+            face.subMap(edge - TOUCH, true, edge + TOUCH, true).values().forEach(found::addAll);
+        }
+        return found;
+    }
+
+    /** Bays whose right edge is this bay's left edge, over some height. */
+    List<Bay> leftOf(Bay bay) {
+        return beside(bay, at(byRight, bay.elevation(), bay.offset()));
+    }
+
+    /** Bays whose left edge is this bay's right edge, over some height. */
+    List<Bay> rightOf(Bay bay) {
+        return beside(bay, at(byLeft, bay.elevation(), bay.right()));
+    }
+
+    /** Bays whose top is this bay's sill, over some width. */
+    List<Bay> below(Bay bay) {
+        return stacked(bay, at(byTop, bay.elevation(), bay.sill()));
+    }
+
+    /** Bays whose sill is this bay's top, over some width. */
+    List<Bay> above(Bay bay) {
+        return stacked(bay, at(bySill, bay.elevation(), bay.top()));
+    }
+
+    private static List<Bay> beside(Bay bay, List<Bay> others) {
+        return others.stream()
+                .filter(
+                        other ->
+                                Math.min(bay.top(), other.top())
+                                                - Math.max(bay.sill(), other.sill())
+                                        > TOUCH)
+                .toList();
+    }
+
+    private static List<Bay> stacked(Bay bay, List<Bay> others) {
+        return others.stream()
+                .filter(
+                        other ->
+                                Math.min(bay.right(), other.right())
+                                                - Math.max(bay.offset(), other.offset())
+                                        > TOUCH)
+                .toList();
+    }
+
+    /**
+     * The verticals that belong to a bay, counted from 1 at its left edge: one at the left of each
+     * column, and that at its right edge where no bay stands beyond it. A vertical between two bays
+     * belongs to the bay on its right and takes half of each neighbour's width.
+     */
+    List<Vertical> verticals(Bay bay) {
+        List<Vertical> verticals = new ArrayList<>();
+        int columns = bay.columns().size();
+        double x = bay.offset();
+        for (int k = 1; k <= columns + 1; k++) {
+            double left = k == 1 ? lastColumn(leftOf(bay)) : bay.columns().get(k - 2);
+            double right = k > columns ? 0 : bay.columns().get(k - 1);
+            if (k <= columns || rightOf(bay).isEmpty()) {
+                verticals.add(new Vertical(k, x, left / 2, right / 2));
+            }
+            x += right;
+        }
+        return verticals;
+    }
+
+    /** The widest last column of the bays on the left, 0 where there are none. */
+    private static double lastColumn(List<Bay> bays) {
+        return bays.stream()
+                .mapToDouble(bay -> bay.columns().get(bay.columns().size() - 1))
+                .max()
+                .orElse(0);
+    }
+
+    /**
+     * A vertical of a bay.
+     *
+     * @param number from 1 at the bay's left edge
+     * @param at distance from the elevation's left edge, m
+     * @param left width of wall that it carries on its left, m
+     * @param right width of wall that it carries on its right, m
+     */
+    record Vertical(int number, double at, double left, double right) {
+
+        /** Width of wall that it carries, m. */
+        double tributaryWidth() {
+            return left + right;
+        }
+    }
+}

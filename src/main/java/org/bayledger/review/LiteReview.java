@@ -1,0 +1,212 @@
+package org.bayledger.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bayledger.blocks.BlockCandidate;
+import org.bayledger.blocks.BlockPlace;
+import org.bayledger.blocks.BlockSupport;
+import org.bayledger.blocks.GlazingBelow;
+import org.bayledger.blocks.SettingBlocksCheck;
+import org.bayledger.blocks.SettingBlocksRequest;
+import org.bayledger.blocks.SettingBlocksResult;
+import org.bayledger.framing.Section;
+import org.bayledger.glass.GlassCheck;
+import org.bayledger.glass.GlassLoad;
+import org.bayledger.glass.GlassRequest;
+import org.bayledger.glass.GlassResult;
+import org.bayledger.glass.Practice;
+import org.bayledger.glass.SupportedEdges;
+import org.bayledger.glazing.GlassBuildUp;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The lites of one bay: their glass and their setting blocks, from the sill up, since a lite that
+ * stands on a horizontal takes room from the one below.
+ */
+final class LiteReview {
+
+    private static final double GUST = 3; // s, duration of a wind gust in ASTM E1300
+
+    /**
+     * What a lite hands on to the horizontal under it.
+     *
+     * @param mass of the lite, kg; null where its glass is not known
+     * @param blockDistance from the glass corner to the center of each setting block, m; null where
+     *     no place was found
+     * @param sinks how far it sinks on its blocks, m; null where that is not known
+     */
+    record Standing(
+            @Nullable Double mass, @Nullable Double blockDistance, @Nullable Double sinks) {}
+
+    private final ReviewContext context;
+    private final Bay bay;
+    private final String pointer;
+    private final @Nullable Section horizontal;
+    private final Standing[][] standing;
+    private final List<Checked> glass = new ArrayList<>();
+    private final List<Checked> blocks = new ArrayList<>();
+
+    LiteReview(ReviewContext context, Bay bay, String pointer) {
+        this.context = context;
+        this.bay = bay;
+        this.pointer = pointer;
+        Horizontal named = bay.horizontal();
+        horizontal = context.section(named == null ? null : named.section());
+        standing = new Standing[bay.columns().size()][bay.rows().size()];
+        for (int row = 1; row <= bay.rows().size(); row++) {
+            for (int column = 1; column <= bay.columns().size(); column++) {
+                standing[column - 1][row - 1] = lite(column, row);
+            }
+        }
+    }
+
+    List<Checked> items() {
+        List<Checked> items = new ArrayList<>(glass);
+        items.addAll(blocks);
+        return items;
+    }
+
+    /** What a lite hands on; column and row from 1. */
+    Standing standing(int column, int row) {
+        return standing[column - 1][row - 1];
+    }
+
+    private Standing lite(int column, int row) {
+        String id = bay.id() + "/lite/" + column + "-" + row;
+        GlassBuildUp buildUp = context.glass(bay.glassTypeOf(column, row));
+        double width = bay.columns().get(column - 1);
+        double height = bay.rows().get(row - 1);
+        if (buildUp == null) {
+            String text = "No glass type was given for this lite.";
+            glass.add(Checked.missing(id, "glass", "GLASS_NOT_GIVEN", pointer + "/glassType", text));
+        } else {
+            double from = bay.columnStart(column);
+            double top = bay.sill() + bay.rowStart(row) + height;
+            ReviewContext.Seen seen =
+                    context.wind(
+                            pointer, bay.elevation(), from, from + width, width * height, top);
+            glass.add(
+                    Checked.run(
+                            id,
+                            "glass",
+                            pointer,
+                            seen,
+                            List.of(),
+                            () -> {
+                                GlassRequest request =
+                                        new GlassRequest(
+                                                Practice.ASTM_E1300,
+                                                width,
+                                                height,
+                                                SupportedEdges.FOUR,
+                                                null,
+                                                buildUp,
+                                                new GlassLoad(seen.load(), GUST),
+                                                null,
+                                                null);
+                                GlassResult result = GlassCheck.run(request, context.reporting);
+                                return new Checked.Ran(request, result, result.outcome());
+                            }));
+        }
+        return blocks(id, column, row, buildUp);
+    }
+
+    private Standing blocks(String id, int column, int row, @Nullable GlassBuildUp buildUp) {
+        double width = bay.columns().get(column - 1);
+        double height = bay.rows().get(row - 1);
+        Double mass = buildUp == null ? null : buildUp.areaMass() * width * height;
+        BlockSupport support = support(row, width);
+        if (support == null) {
+            blocks.add(
+                    Checked.missing(
+                            id,
+                            "setting-blocks",
+                            "SILL_SUPPORT_NOT_GIVEN",
+                            pointer + "/sillSupport",
+                            "It was not said whether the bottom lites rest on a member or on a"
+                                    + " shimmed sill."));
+            return new Standing(mass, null, null);
+        }
+        LiteChange change = bay.change(column, row);
+        Boolean approval = change == null ? null : change.fabricatorApproval();
+        Checked checked =
+                Checked.run(
+                        id,
+                        "setting-blocks",
+                        pointer,
+                        null,
+                        List.of(),
+                        () -> {
+                            SettingBlocksRequest request =
+                                    new SettingBlocksRequest(
+                                            width,
+                                            height,
+                                            null,
+                                            mass,
+                                            support,
+                                            below(column, row),
+                                            approval);
+                            SettingBlocksResult result =
+                                    SettingBlocksCheck.run(request, context.reporting);
+                            return new Checked.Ran(request, result, result.outcome());
+                        });
+        blocks.add(checked);
+        boolean shimmed = support.kind() == BlockSupport.Kind.SHIMMED_SILL;
+        Double distance = null;
+        Double sinks = shimmed ? Double.valueOf(0) : null;
+        if (checked.item().result() instanceof SettingBlocksResult result) {
+            BlockPlace place = result.recommended();
+            distance = place == null ? null : place.distanceFromCorner().si();
+            for (BlockCandidate candidate : result.candidates()) {
+                if (place != null
+                        && candidate.point() == place.point()
+                        && candidate.blockDeflection() != null) {
+                    sinks = candidate.blockDeflection().si();
+                }
+            }
+        }
+        return new Standing(mass, distance, sinks);
+    }
+
+    private @Nullable BlockSupport support(int row, double width) {
+        if (row == 1) {
+            if (bay.sillSupport() == null) {
+                return null;
+            }
+            if (bay.sillSupport() == BlockSupport.Kind.SHIMMED_SILL) {
+                return new BlockSupport(
+                        BlockSupport.Kind.SHIMMED_SILL, null, null, null, null);
+            }
+        }
+        return horizontal == null
+                ? new BlockSupport(BlockSupport.Kind.MEMBER, width, null, null, null)
+                : new BlockSupport(
+                        BlockSupport.Kind.MEMBER,
+                        width,
+                        horizontal.deadLoadSecondMomentOfArea(),
+                        horizontal.elasticModulus(),
+                        horizontal.massPerLength());
+    }
+
+    /** What loses clearance when the horizontal under a lite bends. */
+    private @Nullable GlazingBelow below(int column, int row) {
+        if (row > 1) {
+            return below(bay.glazingPocket(), standing(column, row - 1).sinks());
+        }
+        if (bay.sillSupport() == BlockSupport.Kind.MEMBER) {
+            List<Bay> under = context.layout.below(bay);
+            if (!under.isEmpty()) {
+                return below(under.get(0).glazingPocket(), null);
+            }
+        }
+        return null;
+    }
+
+    private static GlazingBelow below(@Nullable GlazingPocket pocket, @Nullable Double sinks) {
+        return new GlazingBelow(
+                GlazingBelow.Kind.FIXED_LITE,
+                pocket == null ? null : pocket.edgeClearance(),
+                pocket == null ? null : pocket.bite(),
+                sinks);
+    }
+}

@@ -1,0 +1,123 @@
+package org.bayledger.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bayledger.framing.Retention;
+import org.bayledger.framing.RetentionCheck;
+import org.bayledger.framing.RetentionRequest;
+import org.bayledger.framing.RetentionResult;
+
+/**
+ * What holds the glass of one bay against suction: with a pressure plate the vertical whose screws
+ * carry most, with structural silicone the lite whose edges pull most.
+ */
+final class RetentionReview {
+
+    private static final String NAME = "glass-retention";
+
+    private final ReviewContext context;
+    private final Bay bay;
+    private final String pointer;
+
+    RetentionReview(ReviewContext context, Bay bay, String pointer) {
+        this.context = context;
+        this.bay = bay;
+        this.pointer = pointer;
+    }
+
+    Checked item() {
+        String id = bay.id() + "/retention";
+        Retention retention = bay.retention();
+        if (retention == null) {
+            return Checked.missing(
+                    id,
+                    NAME,
+                    "RETENTION_NOT_GIVEN",
+                    pointer + "/retention",
+                    "Nothing was said of what holds the glass against suction: pressure-plate"
+                            + " screws, gasket bite or structural silicone were not checked.");
+        }
+        return Checked.governing(
+                retention.kind() == Retention.Kind.PRESSURE_PLATE
+                        ? screws(id, retention)
+                        : silicone(id, retention));
+    }
+
+    private List<Checked> screws(String id, Retention retention) {
+        List<Checked> found = new ArrayList<>();
+        double spacing = retention.fastenerSpacing() == null ? 0 : retention.fastenerSpacing();
+        for (Layout.Vertical vertical : context.layout.verticals(bay)) {
+            double width = vertical.tributaryWidth();
+            found.add(
+                    check(
+                            id,
+                            new RetentionRequest(
+                                    retention,
+                                    width,
+                                    shortSide(),
+                                    ReviewContext.NO_LOAD),
+                            vertical.at() - vertical.left(),
+                            vertical.at() + vertical.right(),
+                            spacing * width,
+                            bay.top()));
+        }
+        return found;
+    }
+
+    private double shortSide() {
+        double widest = bay.columns().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        double tallest = bay.rows().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        return Math.min(widest, tallest);
+    }
+
+    private List<Checked> silicone(String id, Retention retention) {
+        List<Checked> found = new ArrayList<>();
+        for (int column = 1; column <= bay.columns().size(); column++) {
+            for (int row = 1; row <= bay.rows().size(); row++) {
+                double width = bay.columns().get(column - 1);
+                double height = bay.rows().get(row - 1);
+                double from = bay.columnStart(column);
+                found.add(
+                        check(
+                                id,
+                                new RetentionRequest(
+                                        retention,
+                                        width,
+                                        Math.min(width, height),
+                                        ReviewContext.NO_LOAD),
+                                from,
+                                from + width,
+                                width * height,
+                                bay.sill() + bay.rowStart(row) + height));
+            }
+        }
+        return found;
+    }
+
+    private Checked check(
+            String id,
+            RetentionRequest still,
+            double from,
+            double to,
+            double area,
+            double top) {
+        ReviewContext.Seen seen =
+                context.wind(pointer, bay.elevation(), from, to, area, top);
+        return Checked.run(
+                id,
+                NAME,
+                pointer,
+                seen,
+                List.of(),
+                () -> {
+                    RetentionRequest request =
+                            new RetentionRequest(
+                                    still.retention(),
+                                    still.tributaryWidth(),
+                                    still.shortSide(),
+                                    seen.load());
+                    RetentionResult result = RetentionCheck.run(request, context.reporting);
+                    return new Checked.Ran(request, result, result.outcome());
+                });
+    }
+}

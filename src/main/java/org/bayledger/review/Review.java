@@ -1,0 +1,116 @@
+package org.bayledger.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.bayledger.check.Cautions;
+import org.bayledger.check.Finding;
+import org.bayledger.check.Reporting;
+import org.bayledger.check.Verdict;
+
+/**
+ * The whole job: every check on every lite, member and anchor of a review document, loads handed on
+ * from wind to glass, framing and anchors, and the weight of the glass to horizontals and blocks.
+ */
+public final class Review {
+
+    /** Version of the rules and sums: it changes whenever an answer may. */
+    public static final String ENGINE_VERSION = "0.1.0";
+
+    private static final List<String> NOT_CHECKED =
+            List.of(
+                    "safety glazing in hazardous locations",
+                    "guards and fall protection",
+                    "thermal stress of glass",
+                    "anti-walk blocks, which take side clearance",
+                    "compatibility of setting blocks and sealants",
+                    "perimeter fire containment",
+                    "condensation",
+                    "seismic force on anchors",
+                    "impact of wind-borne debris",
+                    "embedment of anchors in concrete",
+                    "connections between members, shear blocks and their fasteners",
+                    "tornado loads, soffits and roofs");
+
+    private Review() {}
+
+    /** Reviews a document. */
+    public static ReviewResult run(ReviewDocument document, Reporting reporting) {
+        ReviewContext context = new ReviewContext(document, reporting);
+        List<List<Checked>> checked = new ArrayList<>();
+        for (int i = 0; i < document.bays().size(); i++) {
+            checked.add(bay(context, document.bays().get(i), "/bays/" + i));
+        }
+        List<BayResult> bays = new ArrayList<>();
+        for (int i = 0; i < checked.size(); i++) {
+            List<ReviewItem> items = checked.get(i).stream().map(Checked::item).toList();
+            Verdict verdict = Verdict.ofAll(items.stream().map(ReviewItem::verdict).toList());
+            bays.add(new BayResult(document.bays().get(i).id(), verdict, items));
+        }
+        List<ReviewResult.ReviewFinding> findings =
+                FindingSchedule.of(context, checked);
+        Verdict verdict = Verdict.ofAll(bays.stream().map(BayResult::verdict).toList());
+        if (findings.stream()
+                .anyMatch(
+                        finding ->
+                                finding.items().isEmpty()
+                                        && finding.severity() == Finding.Severity.ACTION)) {
+            verdict = verdict.and(Verdict.UNDETERMINED);
+        }
+        return new ReviewResult(
+                ENGINE_VERSION,
+                verdict,
+                governing(checked),
+                WindSchedule.of(context, bays),
+                NoteSchedule.of(bays),
+                bays,
+                findings,
+                NOT_CHECKED,
+                Cautions.with(
+                        "A review looks at what its document says of the wall; it can't see what"
+                                + " was built."));
+    }
+
+    private static List<Checked> bay(ReviewContext context, Bay bay, String pointer) {
+        LiteReview lites = new LiteReview(context, bay, pointer);
+        VerticalReview verticals = new VerticalReview(context, bay, pointer);
+        HorizontalReview horizontals = new HorizontalReview(context, bay, pointer, lites);
+        AnchorageReview anchorage = new AnchorageReview(context, bay, pointer, verticals);
+        List<Checked> items = new ArrayList<>(lites.items());
+        items.addAll(verticals.items());
+        items.addAll(horizontals.items());
+        items.addAll(anchorage.items());
+        items.add(new SealReview(context, bay, pointer).item());
+        items.add(new RetentionReview(context, bay, pointer).item());
+        return items;
+    }
+
+    private static List<ReviewResult.Governing> governing(List<List<Checked>> checked) {
+        Map<String, List<Checked>> byCheck = new LinkedHashMap<>();
+        for (List<Checked> bay : checked) {
+            for (Checked item : bay) {
+                byCheck.computeIfAbsent(item.item().check(), name -> new ArrayList<>()).add(item);
+            }
+        }
+        List<ReviewResult.Governing> governing = new ArrayList<>();
+        byCheck.forEach(
+                (check, items) -> {
+                    ReviewItem worst = Checked.governing(items).item();
+                    governing.add(
+                            new ReviewResult.Governing(
+                                    check,
+                                    worst.id(),
+                                    worst.verdict(),
+                                    worst.utilization(),
+                                    count(items, Verdict.SATISFIED),
+                                    count(items, Verdict.UNDETERMINED),
+                                    count(items, Verdict.EXCEEDED)));
+                });
+        return governing;
+    }
+
+    private static int count(List<Checked> items, Verdict verdict) {
+        return (int) items.stream().filter(item -> item.item().verdict() == verdict).count();
+    }
+}

@@ -1,0 +1,56 @@
+package org.bayledger.review;
+
+import java.util.List;
+import org.bayledger.check.Finding;
+import org.bayledger.check.LoadBasis;
+import org.bayledger.check.Verdict;
+import org.bayledger.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One check of one lite, member or anchor.
+ *
+ * @param id stable id: bay, kind and place
+ * @param check name of the check, as the last part of its own address
+ * @param verdict what it concludes
+ * @param utilization governing demand over limit; null where there is no limit or no number
+ * @param wind the wind that it sees; null where it sees none or none could be found
+ * @param inputs the request that the review made of the document, as the check's own address takes
+ *     it; null where the document left out what it needs
+ * @param result the check's answer; null likewise
+ * @param findings what the review itself has to say of it, with pointers into the document
+ */
+public record ReviewItem(
+        String id,
+        String check,
+        Verdict verdict,
+        @Nullable Double utilization,
+        @Nullable Wind wind,
+        @Nullable Object inputs,
+        @Nullable Object result,
+        List<Finding> findings) {
+
+    public ReviewItem {
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * The wind that an item sees.
+     *
+     * @param zones zones that it touches
+     * @param governingZone zone of the greatest suction among them
+     * @param effectiveWindArea area that picked the coefficients
+     * @param height height of its top above ground
+     * @param positive pressure toward the wall
+     * @param negative pressure away from the wall
+     * @param basis level of both
+     */
+    public record Wind(
+            List<String> zones,
+            String governingZone,
+            Quantity effectiveWindArea,
+            Quantity height,
+            Quantity positive,
+            Quantity negative,
+            LoadBasis basis) {}
+}

@@ -1,0 +1,133 @@
+package org.bayledger.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bayledger.anchorage.StackJoint;
+import org.bayledger.seals.Edge;
+import org.bayledger.seals.SealDetails;
+import org.bayledger.seals.SealsCheck;
+import org.bayledger.seals.SealsRequest;
+import org.bayledger.seals.SealsResult;
+import org.jspecify.annotations.Nullable;
+
+/** The internal seals of one bay, with its grid, its neighbours, its splices and its wind. */
+final class SealReview {
+
+    private static final String NAME = "internal-seals";
+
+    private final ReviewContext context;
+    private final Bay bay;
+    private final String pointer;
+
+    SealReview(ReviewContext context, Bay bay, String pointer) {
+        this.context = context;
+        this.bay = bay;
+        this.pointer = pointer;
+    }
+
+    Checked item() {
+        String id = bay.id() + "/seals";
+        SealDetails given = bay.seals();
+        if (given == null) {
+            return Checked.missing(
+                    id,
+                    NAME,
+                    "SEALS_NOT_GIVEN",
+                    pointer + "/seals",
+                    "Nothing was said of this bay's internal seals.");
+        }
+        // the smallest lite sees the greatest pressure, and water is driven in by that
+        double area = Double.POSITIVE_INFINITY;
+        for (double width : bay.columns()) {
+            for (double height : bay.rows()) {
+                area = Math.min(area, width * height);
+            }
+        }
+        ReviewContext.Seen seen =
+                context.wind(
+                        pointer, bay.elevation(), bay.offset(), bay.right(), area, bay.top());
+        return Checked.run(
+                id,
+                NAME,
+                pointer,
+                seen,
+                List.of(),
+                () -> {
+                    SealsRequest request =
+                            new SealsRequest(
+                                    bay.columns(), bay.rows(), seen.load(), completed(given));
+                    SealsResult result = SealsCheck.run(request, context.reporting);
+                    return new Checked.Ran(request, result, result.outcome());
+                });
+    }
+
+    /** What the seals leave out and the rest of the bay tells. */
+    private SealDetails completed(SealDetails given) {
+        return new SealDetails(
+                given.drainage(),
+                given.bead(),
+                given.perimeterBead(),
+                given.beadLengths(),
+                given.splices() == null ? splices() : given.splices(),
+                given.stackJoints() == null ? stackJoints() : given.stackJoints(),
+                given.pressurePlateLength(),
+                given.fastenersPerHorizontalEnd(),
+                given.perimeterFastenerSpacing(),
+                given.jointCovers(),
+                given.anchorPenetrations(),
+                given.continuousEdges() == null ? neighbours() : given.continuousEdges(),
+                given.endDamHeight(),
+                given.cartridgeVolume(),
+                given.wasteFactor(),
+                given.waterTest(),
+                given.airLeakage(),
+                given.wettedArea(),
+                given.missedJoint());
+    }
+
+    private @Nullable List<Double> splices() {
+        Mullion mullion = bay.mullion();
+        if (mullion == null || mullion.hinges() == null) {
+            return null;
+        }
+        List<Double> stacks = stackJoints();
+        List<Double> splices = new ArrayList<>();
+        for (double hinge : mullion.hinges()) {
+            boolean stack =
+                    stacks != null
+                            && stacks.stream().anyMatch(at -> Math.abs(at - hinge) < 0.003);
+            if (!stack && hinge < bay.height() - Layout.TOUCH) {
+                splices.add(hinge);
+            }
+        }
+        return splices;
+    }
+
+    private @Nullable List<Double> stackJoints() {
+        if (bay.stackJoints() == null) {
+            return null;
+        }
+        return bay.stackJoints().stream()
+                .map(StackJoint::elevation)
+                .map(level -> level - bay.sill())
+                .filter(at -> at > Layout.TOUCH && at < bay.height() - Layout.TOUCH)
+                .toList();
+    }
+
+    private List<Edge> neighbours() {
+        List<Edge> edges = new ArrayList<>();
+        if (!context.layout.leftOf(bay).isEmpty()) {
+            edges.add(Edge.LEFT);
+        }
+        if (!context.layout.rightOf(bay).isEmpty()) {
+            edges.add(Edge.RIGHT);
+        }
+        if (!context.layout.above(bay).isEmpty()) {
+            edges.add(Edge.TOP);
+        }
+        if (!context.layout.below(bay).isEmpty()) {
+            edges.add(Edge.BOTTOM);
+        }
+        return edges;
+    }
+}

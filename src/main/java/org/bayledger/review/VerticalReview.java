@@ -1,0 +1,173 @@
+package org.bayledger.review;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.bayledger.anchorage.Anchor;
+import org.bayledger.check.Finding;
+import org.bayledger.check.Verdict;
+import org.bayledger.framing.Axis;
+import org.bayledger.framing.FramingCheck;
+import org.bayledger.framing.FramingRequest;
+import org.bayledger.framing.FramingResult;
+import org.bayledger.framing.GlassEdge;
+import org.bayledger.framing.Section;
+import org.jspecify.annotations.Nullable;
+
+/** The verticals of one bay under wind, and what they hand on to the anchors. */
+final class VerticalReview {
+
+    /**
+     * The greatest forces that any vertical of the bay puts on an anchor, N, at allowable-stress
+     * level, positive in the pressure's direction.
+     */
+    record Force(double underPositive, double underNegative) {}
+
+    private final ReviewContext context;
+    private final Bay bay;
+    private final String pointer;
+    private final List<Checked> items = new ArrayList<>();
+    private final Map<String, Force> forces = new HashMap<>();
+    private final @Nullable MullionLine line;
+
+    VerticalReview(ReviewContext context, Bay bay, String pointer) {
+        this.context = context;
+        this.bay = bay;
+        this.pointer = pointer;
+        line = MullionLine.of(bay, pointer, context.reporting);
+        for (Layout.Vertical vertical : context.layout.verticals(bay)) {
+            items.add(vertical(vertical));
+        }
+    }
+
+    List<Checked> items() {
+        return items;
+    }
+
+    /** What the verticals put on an anchor, or null where it was not found. */
+    @Nullable Force force(Anchor anchor) {
+        return forces.get(anchor.id());
+    }
+
+    /** How the verticals are held, or null where it is not known. */
+    @Nullable MullionLine line() {
+        return line;
+    }
+
+    private Checked vertical(Layout.Vertical vertical) {
+        String id = bay.id() + "/mullion/" + vertical.number();
+        Mullion mullion = bay.mullion();
+        Section section = context.section(mullion == null ? null : mullion.section());
+        MullionLine held = line;
+        if (section == null) {
+            return Checked.missing(
+                    id,
+                    "framing",
+                    "MULLION_NOT_GIVEN",
+                    pointer + "/mullion",
+                    "No section was given for the verticals of this bay.");
+        }
+        if (held == null) {
+            return Checked.missing(
+                    id,
+                    "framing",
+                    "SUPPORTS_NOT_GIVEN",
+                    pointer + "/mullion/supports",
+                    "Neither anchors nor supports were given for the verticals of this bay.");
+        }
+        double width = vertical.tributaryWidth();
+        double span = held.shortestSpan();
+        double area =
+                context.pressures == null
+                        ? span * width
+                        : context.pressures.effectiveWindArea(span, width);
+        ReviewContext.Seen seen =
+                context.wind(
+                        pointer,
+                        bay.elevation(),
+                        vertical.at() - vertical.left(),
+                        vertical.at() + vertical.right(),
+                        area,
+                        bay.sill() + held.start() + held.length());
+        List<Finding> own = new ArrayList<>(held.findings());
+        Checked checked =
+                Checked.run(
+                        id,
+                        "framing",
+                        pointer,
+                        seen,
+                        own,
+                        () -> {
+                            FramingRequest request =
+                                    new FramingRequest(
+                                            Axis.WIND,
+                                            held.supports(),
+                                            held.hinges(),
+                                            held.length(),
+                                            width,
+                                            section,
+                                            seen.load(),
+                                            null,
+                                            null,
+                                            glassEdges(vertical, held),
+                                            null,
+                                            context.deflectionRule,
+                                            null);
+                            FramingResult result = FramingCheck.run(request, context.reporting);
+                            handOn(held, result);
+                            return new Checked.Ran(request, result, result.outcome());
+                        });
+        return held.certain() ? checked : checked.atLeast(Verdict.UNDETERMINED);
+    }
+
+    /** The edges of the lites on both sides of a vertical. */
+    private List<GlassEdge> glassEdges(Layout.Vertical vertical, MullionLine held) {
+        TreeSet<Double> own = new TreeSet<>();
+        List<GlassEdge> edges = new ArrayList<>();
+        addEdges(bay, held, own, edges);
+        if (vertical.number() == 1) {
+            for (Bay neighbour : context.layout.leftOf(bay)) {
+                addEdges(neighbour, held, own, edges);
+            }
+        }
+        return edges;
+    }
+
+    private void addEdges(
+            Bay of, MullionLine held, TreeSet<Double> seen, List<GlassEdge> edges) {
+        for (int row = 1; row <= of.rows().size(); row++) {
+            double from = of.sill() - bay.sill() + of.rowStart(row) - held.start();
+            double to = from + of.rows().get(row - 1);
+            boolean known = !seen.subSet(from - Layout.TOUCH, from + Layout.TOUCH).isEmpty();
+            double start = Math.max(0, from);
+            double end = Math.min(held.length(), to);
+            if (!known && end - start > Layout.TOUCH) {
+                seen.add(from);
+                edges.add(new GlassEdge(start, end));
+            }
+        }
+    }
+
+    private void handOn(MullionLine held, FramingResult result) {
+        for (FramingResult.Reaction reaction : result.reactions()) {
+            Anchor anchor = held.anchorAt(bay, reaction.at().si());
+            if (anchor != null
+                    && reaction.underPositive() != null
+                    && reaction.underNegative() != null) {
+                Force force =
+                        new Force(reaction.underPositive().si(), reaction.underNegative().si());
+                forces.merge(anchor.id(), force, VerticalReview::greater);
+            }
+        }
+    }
+
+    private static Force greater(Force one, Force other) {
+        return Math.max(Math.abs(one.underPositive()), Math.abs(one.underNegative()))
+                        >= Math.max(
+                                Math.abs(other.underPositive()), Math.abs(other.underNegative()))
+                ? one
+                : other;
+    }
+}
