@@ -1,0 +1,157 @@
+package org.bayledger.glass;
+
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import java.util.List;
+import org.bayledger.check.Faults;
+import org.bayledger.check.Measured;
+import org.bayledger.check.Pointer;
+import org.bayledger.glazing.GlassBuildUp;
+import org.bayledger.glazing.HeatTreatment;
+import org.bayledger.glazing.Interlayer;
+import org.bayledger.glazing.Pane;
+import org.bayledger.quantity.Dimension;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One lite of glass and the wind on it.
+ *
+ * @param practice the practice by which its resistance is found
+ * @param width width between the lines where the edges are held, m
+ * @param height height between the lines where the edges are held, m
+ * @param supportedEdges how many edges are held
+ * @param spanDirection which way a lite on two edges spans; absent: the longer side is taken as the
+ *     span, which is the worse, with a finding; not given with four edges
+ * @param glass what the lite is made of
+ * @param load the design pressure, both signs, and its duration
+ * @param breakageProbability probability of breakage at the load resistance; absent: 0.008, the
+ *     practice's for vertical glass; other values for annealed glass only
+ * @param centerDeflectionLimit greatest deflection of the middle of any pane that the caller
+ *     accepts, m; absent: none
+ */
+public record GlassRequest(
+        Practice practice,
+        @Measured(
+                        value = Dimension.LENGTH,
+                        sign = Measured.Sign.POSITIVE,
+                        min = GlassRequest.MIN_SIDE,
+                        max = GlassRequest.MAX_SIDE)
+                double width,
+        @Measured(
+                        value = Dimension.LENGTH,
+                        sign = Measured.Sign.POSITIVE,
+                        min = GlassRequest.MIN_SIDE,
+                        max = GlassRequest.MAX_SIDE)
+                double height,
+        SupportedEdges supportedEdges,
+        @Nullable SpanDirection spanDirection,
+        GlassBuildUp glass,
+        GlassLoad load,
+        @DecimalMin("0.0001") @DecimalMax("0.1") @Nullable Double breakageProbability,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE)
+                @Nullable Double centerDeflectionLimit) {
+
+    /** Smallest side accepted, m. */
+    static final double MIN_SIDE = 0.1;
+
+    /** Largest side accepted, m: beyond any sheet that is made. */
+    static final double MAX_SIDE = 20;
+
+    /** Refuses durations, probabilities and temperatures for which there is no rule. */
+    public GlassRequest {
+        Faults faults = new Faults();
+        double duration = load.durationOrShort();
+        boolean treated =
+                glass.panes().stream()
+                        .anyMatch(pane -> pane.heatTreatment() != HeatTreatment.ANNEALED);
+        if (treated) {
+            faults.require(
+                    LoadDuration.isShort(duration) || LoadDuration.isLong(duration),
+                    "/load/duration",
+                    "must be 3 s or 30 d where a pane is heat-treated: the duration law holds for"
+                            + " annealed glass only");
+            faults.require(
+                    breakageProbability == null || breakageProbability == GlassModel.PROBABILITY,
+                    "/breakageProbability",
+                    "must be 0.008 where a pane is heat-treated: other probabilities can be found"
+                            + " for annealed glass only");
+        }
+        faults.require(
+                spanDirection == null || supportedEdges == SupportedEdges.TWO,
+                "/spanDirection",
+                "belongs to a lite on two edges");
+        List<Pane> panes = glass.panes();
+        for (int i = 0; i < panes.size(); i++) {
+            Interlayer interlayer = panes.get(i).interlayer();
+            if (interlayer != null) {
+                interlayer(interlayer, duration, panePointer(i) + "/interlayer", faults);
+            }
+        }
+        faults.throwIfAny();
+    }
+
+    /** Pointer to a pane. */
+    static String panePointer(int index) {
+        return Pointer.child("/glass/panes", index);
+    }
+
+    private static void interlayer(
+            Interlayer interlayer, double duration, String pointer, Faults faults) {
+        double hottest = InterlayerModulus.hottest(interlayer.material());
+        faults.require(
+                temperature(interlayer) <= hottest,
+                pointer + "/temperature",
+                "has no shear modulus on record for %s above %.0f degC"
+                        .formatted(interlayer.material(), hottest - 273.15));
+        faults.require(
+                duration <= InterlayerModulus.LONGEST,
+                "/load/duration",
+                "must be at most 10 years with laminated glass: no shear modulus is on record"
+                        + " beyond");
+    }
+
+    /** Temperature of an interlayer, K: as given, or the practice's. */
+    static double temperature(Interlayer interlayer) {
+        Double given = interlayer.temperature();
+        return given == null ? InterlayerModulus.USUAL_TEMPERATURE : given;
+    }
+
+    /** Probability of breakage at the load resistance. */
+    double probability() {
+        return breakageProbability == null ? GlassModel.PROBABILITY : breakageProbability;
+    }
+
+    /** Span of a lite on two edges, m. */
+    double span() {
+        if (spanDirection == null) {
+            return Math.max(width, height);
+        }
+        return spanDirection == SpanDirection.VERTICAL ? height : width;
+    }
+
+    GlassRequest withGlass(GlassBuildUp other) {
+        return new GlassRequest(
+                practice,
+                width,
+                height,
+                supportedEdges,
+                spanDirection,
+                other,
+                load,
+                breakageProbability,
+                centerDeflectionLimit);
+    }
+
+    GlassRequest withSize(double otherWidth, double otherHeight) {
+        return new GlassRequest(
+                practice,
+                otherWidth,
+                otherHeight,
+                supportedEdges,
+                spanDirection,
+                glass,
+                load,
+                breakageProbability,
+                centerDeflectionLimit);
+    }
+}

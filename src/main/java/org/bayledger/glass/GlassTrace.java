@@ -1,0 +1,191 @@
+package org.bayledger.glass;
+
+import org.bayledger.check.Trace;
+import org.bayledger.quantity.Dimension;
+
+/** The sums of the glass check, in the order in which a person would redo them. */
+final class GlassTrace {
+
+    private static final String EDITION = "ASTM E1300-16 (from memory)";
+    private static final String TABLE =
+            "ASTM E1300-16, nominal and minimum thicknesses (from memory)";
+
+    private GlassTrace() {}
+
+    static void write(GlassRequest request, LiteSums sums, Trace trace) {
+        trace.step(
+                "td",
+                "duration of the load",
+                Dimension.TIME,
+                sums.duration(),
+                request.load().duration() == null ? "not given: 3 s, the shortest" : "input",
+                "input");
+        trace.detail(
+                "A",
+                "area of the lite",
+                Dimension.AREA,
+                request.width() * request.height(),
+                "width x height",
+                "geometry");
+        for (int i = 0; i < sums.panes().size(); i++) {
+            boolean governs = i == sums.governingPane();
+            pane(request, sums, i, new Steps(trace, String.valueOf(i + 1), governs));
+        }
+        trace.step(
+                "LR",
+                "load resistance of the lite",
+                Dimension.PRESSURE,
+                sums.loadResistance(),
+                sums.panes().size() == 1 ? "LR1" : "least of the panes'",
+                EDITION);
+        if (sums.isLoaded()) {
+            trace.step(
+                    "p/LR",
+                    "greater design pressure over resistance",
+                    Dimension.NONE,
+                    sums.strengthUtilization(),
+                    "max(p+, -p-) / LR",
+                    EDITION);
+        }
+        Double limit = sums.deflectionLimit();
+        if (limit != null && sums.isLoaded()) {
+            trace.step(
+                    "w/wlim",
+                    "greatest deflection of a middle over its limit",
+                    Dimension.NONE,
+                    sums.deflectionUtilization(),
+                    "max(w) / centerDeflectionLimit",
+                    "input");
+        }
+    }
+
+    private static void pane(GlassRequest request, LiteSums sums, int index, Steps steps) {
+        PaneSums pane = sums.panes().get(index);
+        steps.add(
+                "t",
+                "minimum thickness of the glass",
+                Dimension.LENGTH,
+                pane.glass(),
+                "table",
+                TABLE);
+        if (pane.pane().isLaminated()) {
+            laminate(pane, steps);
+        }
+        steps.add(
+                "NFL",
+                "non-factored load: annealed, alone, 3 s, 8 per 1000",
+                Dimension.PRESSURE,
+                pane.nonFactoredLoad(),
+                request.supportedEdges() == SupportedEdges.FOUR
+                        ? "p at which k (3/60)^(7/16) Integral (c sigma)^7 dA = -ln(1 - 0.008);"
+                                + " plate on four edges, large deflection, k = 2.86e-53 N^-7 m^12"
+                        : "p at which k (3/60)^(7/16) Integral (c sigma)^7 dA = -ln(1 - 0.008);"
+                                + " strip between two edges, k = 2.86e-53 N^-7 m^12",
+                "ASTM E1300-16, glass failure prediction model (from memory)");
+        if (pane.probabilityFactor() != 1) {
+            steps.add(
+                    "PF",
+                    "resistance at the probability asked for over that at 8 per 1000",
+                    Dimension.NONE,
+                    pane.probabilityFactor(),
+                    "the same with the probability asked for, over NFL",
+                    "ASTM E1300-16, glass failure prediction model (from memory)");
+        }
+        steps.add(
+                "GTF",
+                "glass type factor",
+                Dimension.NONE,
+                pane.glassTypeFactor(),
+                pane.pane().heatTreatment().words()
+                        + ", "
+                        + switch (sums.panes().size()) {
+                            case 1 -> "single lite";
+                            case 2 -> "double unit";
+                            default -> "triple unit";
+                        },
+                "ASTM E1300-16, glass type factors and load durations (from memory)");
+        steps.add(
+                "LS",
+                "load share factor",
+                Dimension.NONE,
+                pane.loadShareFactor(),
+                "(sum of t^3) / t^3"
+                        + (sums.panes().stream().anyMatch(each -> each.pane().isLaminated())
+                                ? ", lesser of soft and rigid interlayers"
+                                : ""),
+                EDITION);
+        steps.add(
+                "LR",
+                "pressure on the lite at which this pane reaches its resistance",
+                Dimension.PRESSURE,
+                pane.loadResistance(),
+                pane.probabilityFactor() == 1 ? "NFL x GTF x LS" : "NFL x PF x GTF x LS",
+                EDITION);
+        Double deflection = sums.deflections().get(index);
+        if (deflection != null) {
+            steps.add(
+                    "w",
+                    "deflection of the middle under its share p/LS",
+                    Dimension.LENGTH,
+                    deflection,
+                    "plate or strip under p/LS with the thickness for deflection",
+                    "large-deflection plate theory (von Karman), or beam theory on two edges");
+        }
+    }
+
+    private static void laminate(PaneSums pane, Steps steps) {
+        Double modulus = pane.modulus();
+        if (modulus != null && pane.pane().minimumThicknesses().size() == 2) {
+            steps.add(
+                    "G",
+                    "shear modulus of the interlayer",
+                    Dimension.STRESS,
+                    modulus,
+                    "table, next higher temperature and next longer duration",
+                    "published interlayer data (from memory)");
+        }
+        String source = "ASTM E1300-16, effective thickness of laminated glass (from memory)";
+        steps.add(
+                "Gamma",
+                "shear transfer between the plies",
+                Dimension.NONE,
+                pane.thickness().transfer(),
+                pane.pane().minimumThicknesses().size() == 2
+                        ? "1 / (1 + 9.6 E Is hv / (G hs^2 a^2))"
+                        : "0: more than two plies are taken as loose",
+                source);
+        steps.add(
+                "hefw",
+                "effective thickness for deflection",
+                Dimension.LENGTH,
+                pane.thickness().deflection(),
+                "cbrt(sum h^3 + 12 Gamma Is)",
+                source);
+        steps.add(
+                "hefs",
+                "effective thickness for stress, least of the plies",
+                Dimension.LENGTH,
+                pane.thickness().stress(),
+                "sqrt(hefw^3 / (h1 + 2 Gamma hs2))",
+                source);
+    }
+
+    /** Writes the steps of one pane, those of the governing pane always. */
+    private record Steps(Trace trace, String suffix, boolean governs) {
+
+        void add(
+                String symbol,
+                String meaning,
+                Dimension dimension,
+                double si,
+                String formula,
+                String source) {
+            String numbered = "%s (pane %s)".formatted(meaning, suffix);
+            if (governs) {
+                trace.step(symbol + suffix, numbered, dimension, si, formula, source);
+            } else {
+                trace.detail(symbol + suffix, numbered, dimension, si, formula, source);
+            }
+        }
+    }
+}

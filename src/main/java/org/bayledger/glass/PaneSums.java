@@ -1,0 +1,153 @@
+package org.bayledger.glass;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bayledger.check.FaultsException;
+import org.bayledger.glazing.Interlayer;
+import org.bayledger.glazing.Pane;
+import org.bayledger.mechanics.PlateResponse;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The load resistance of one pane of a lite.
+ *
+ * <pre>
+ * LR_i = NFL_i PF_i GTF_i LS_i      the lite resists the least of its panes
+ * LS_i = (sum of t^3) / t_i^3       sealed cavities share load by bending stiffness
+ * </pre>
+ *
+ * t is the minimum thickness, or the effective thickness for deflection of a laminated pane. Where
+ * a pane is laminated, LS is found twice, with the interlayers as soft as the temperature and
+ * duration make them and with rigid ones, and each pane keeps the lesser: a cold laminated pane
+ * draws load, a warm one leaves it to the others. Source: ASTM E1300-16, procedure for insulating
+ * glass, from memory; the second of the two is ours, on the safe side.
+ *
+ * @param pane the pane
+ * @param glass minimum thickness of its glass, all plies, m
+ * @param modulus shear modulus of its interlayer, Pa; null where it has none
+ * @param thickness its effective thicknesses
+ * @param nonFactoredLoad NFL at 3 s and 8 per 1000, Pa
+ * @param probabilityFactor PF, resistance at the probability asked for over that at 8 per 1000
+ * @param glassTypeFactor GTF
+ * @param loadShareFactor LS
+ */
+record PaneSums(
+        Pane pane,
+        double glass,
+        @Nullable Double modulus,
+        EffectiveThickness thickness,
+        double nonFactoredLoad,
+        double probabilityFactor,
+        double glassTypeFactor,
+        double loadShareFactor) {
+
+    /**
+     * All panes of a lite, outermost first.
+     *
+     * @throws FaultsException where a pane is outside what the plate solution covers
+     */
+    static List<PaneSums> of(GlassRequest request, GlassModel model) {
+        List<Pane> panes = request.glass().panes();
+        double duration = request.load().durationOrShort();
+        List<EffectiveThickness> thicknesses =
+                panes.stream().map(pane -> thickness(pane, model, duration)).toList();
+        List<PaneSums> sums = new ArrayList<>(panes.size());
+        for (int i = 0; i < panes.size(); i++) {
+            Pane pane = panes.get(i);
+            EffectiveThickness own = thicknesses.get(i);
+            double nonFactored = resistance(model, own, GlassModel.PROBABILITY, i);
+            double asked = request.probability();
+            double factor =
+                    asked == GlassModel.PROBABILITY
+                            ? 1
+                            : resistance(model, own, asked, i) / nonFactored;
+            sums.add(
+                    new PaneSums(
+                            pane,
+                            pane.minimumThicknesses().stream()
+                                    .mapToDouble(Double::doubleValue)
+                                    .sum(),
+                            modulus(pane, duration),
+                            own,
+                            nonFactored,
+                            factor,
+                            GlassTypeFactor.of(panes, i, duration),
+                            loadShare(thicknesses, i)));
+        }
+        return List.copyOf(sums);
+    }
+
+    /** LR, pressure on the whole lite at which this pane reaches its resistance, Pa. */
+    double loadResistance() {
+        return nonFactoredLoad * probabilityFactor * glassTypeFactor * loadShareFactor;
+    }
+
+    /** The pane's share of a pressure on the lite, Pa. */
+    double share(double pressure) {
+        return pressure / loadShareFactor;
+    }
+
+    /** Deflection of its middle under its share of a pressure, m; null beyond what is tabulated. */
+    @Nullable Double centerDeflection(GlassModel model, double pressure) {
+        PlateResponse response = response(model, thickness.deflection(), pressure);
+        return response == null ? null : response.centreDeflection();
+    }
+
+    /**
+     * Probability of breakage under its share of a pressure as if annealed; null beyond what is
+     * tabulated.
+     */
+    @Nullable Double probability(GlassModel model, double pressure, double duration) {
+        PlateResponse response = response(model, thickness.stress(), pressure);
+        return response == null ? null : GlassModel.probability(response, duration);
+    }
+
+    private @Nullable PlateResponse response(GlassModel model, double sheet, double pressure) {
+        try {
+            return model.respond(sheet, share(pressure));
+        } catch (IllegalArgumentException beyond) {
+            return null;
+        }
+    }
+
+    private static double resistance(
+            GlassModel model, EffectiveThickness thickness, double probability, int index) {
+        try {
+            return model.resistance(thickness.stress(), probability, LoadDuration.SHORT);
+        } catch (IllegalArgumentException beyond) {
+            throw FaultsException.outOfRange(
+                    GlassRequest.panePointer(index), model.refusal(thickness.stress()));
+        }
+    }
+
+    private static EffectiveThickness thickness(Pane pane, GlassModel model, double duration) {
+        Interlayer interlayer = pane.interlayer();
+        Double modulus = modulus(pane, duration);
+        return interlayer == null || modulus == null
+                ? EffectiveThickness.monolithic(pane.minimumThicknesses().get(0))
+                : EffectiveThickness.laminated(pane, interlayer, modulus, model.bendingLength());
+    }
+
+    private static @Nullable Double modulus(Pane pane, double duration) {
+        Interlayer interlayer = pane.interlayer();
+        return interlayer == null
+                ? null
+                : InterlayerModulus.of(
+                        interlayer.material(), GlassRequest.temperature(interlayer), duration);
+    }
+
+    static double loadShare(List<EffectiveThickness> all, int index) {
+        double soft = 0;
+        double rigid = 0;
+        for (EffectiveThickness each : all) {
+            soft += cube(each.deflection());
+            rigid += cube(each.onePiece());
+        }
+        EffectiveThickness own = all.get(index);
+        return Math.min(soft / cube(own.deflection()), rigid / cube(own.onePiece()));
+    }
+
+    private static double cube(double t) {
+        return t * t * t;
+    }
+}

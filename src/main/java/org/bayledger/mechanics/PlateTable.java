@@ -1,0 +1,268 @@
+package org.bayledger.mechanics;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/**
+ * Response of a uniformly loaded plate on four edges, interpolated from a table that {@link
+ * PlateSolver} made; the theory and the edge conditions are given there.
+ *
+ * <p>In dimensionless form the response depends on two numbers, the aspect ratio r = a/b and the
+ * load number Q = q (b/2)^4/(E t^4). The table holds, for Poisson's ratio {@link #POISSON_RATIO},
+ * the logarithms of three secants that vary slowly: W/Q, S/Q and J/Q with W the centre deflection
+ * over t, S the greatest principal tension over E t^2/(b/2)^2, and J the seventh root of the
+ * failure integral of both faces over that stress unit^7 (b/2)^2. Nodes are equally spaced in ln r
+ * and, for each r, in ln(1 + Q) from 0 to ln(1 + Q_max(r)); between them a Catmull-Rom cubic in
+ * both directions has continuous slopes. The first load node is linear theory itself, so small
+ * loads tend to linear theory without a seam.
+ *
+ * <p>Limits: 1 &lt;= r &lt;= 10 and Q &lt;= Q_max(r) = (640 + 750/r^3)/r. At about Q_max/0.9 the
+ * ring of compression along the edges buckles (computed from the stability of the solver's own
+ * states, in all four classes of symmetry, for r = 1, 1.5, 2, 3 and 5), and the smooth state the
+ * table describes is no longer the plate's. Outside the limits every method refuses.
+ */
+public final class PlateTable {
+
+    /** Poisson's ratio of the table. */
+    public static final double POISSON_RATIO = 0.22;
+
+    /** Greatest aspect ratio of the table. */
+    public static final double MAX_ASPECT_RATIO = 10.0;
+
+    static final int ASPECT_NODES = 61;
+    static final int LOAD_NODES = 81;
+    static final String RESOURCE = "plate-table-nu-0.22.csv";
+
+    private static final double ASPECT_STEP = Math.log(MAX_ASPECT_RATIO) / (ASPECT_NODES - 1);
+
+    /** A ratio beyond an end of the table by rounding only still belongs to it. */
+    private static final double ROUNDING = 1e-12;
+
+    private static final int MAX_ITERATIONS = 60;
+
+    /** ln(W/Q), ln(S/Q) and ln(J/Q), each [aspect node][load node]. */
+    private final double[][] deflection = new double[ASPECT_NODES][LOAD_NODES];
+
+    private final double[][] tension = new double[ASPECT_NODES][LOAD_NODES];
+    private final double[][] failure = new double[ASPECT_NODES][LOAD_NODES];
+
+    /** The table for Poisson's ratio 0.22 and surface flaw exponent 7. */
+    public static PlateTable standard() {
+        return Standard.TABLE;
+    }
+
+    /** Read when first asked for, so that the generator can run without the resource. */
+    private static final class Standard {
+        static final PlateTable TABLE = new PlateTable();
+    }
+
+    /**
+     * Response of a plate.
+     *
+     * @param pressure uniform pressure, Pa, not negative
+     * @throws IllegalArgumentException outside the limits of the table
+     */
+    public PlateResponse respond(Plate plate, double pressure) {
+        Plate.requireNotNegative(pressure, "pressure");
+        Row row = new Row(plate);
+        double q = plate.loadNumber(pressure);
+        if (q > row.greatestLoad * (1.0 + ROUNDING)) {
+            throw beyond(plate, row, "pressure " + pressure + " Pa");
+        }
+        if (pressure == 0.0) {
+            return new PlateResponse(0.0, 0.0, 0.0);
+        }
+        double place = row.place(q);
+        double root = q * Math.exp(row.value(failure, place));
+        return new PlateResponse(
+                q * Math.exp(row.value(deflection, place)) * plate.thickness(),
+                q * Math.exp(row.value(tension, place)) * plate.stressUnit(),
+                Math.pow(root, SurfaceFailure.EXPONENT) * plate.failureIntegralUnit());
+    }
+
+    /**
+     * Pressure in Pa at which the failure integral is reached.
+     *
+     * @param integral Pa^7 m^2, not negative
+     * @throws IllegalArgumentException outside the limits of the table
+     */
+    public double pressureForFailureIntegral(Plate plate, double integral) {
+        Plate.requireNotNegative(integral, "integral");
+        double root =
+                Math.pow(integral / plate.failureIntegralUnit(), 1.0 / SurfaceFailure.EXPONENT);
+        return inverse(plate, failure, root, "failure integral " + integral + " Pa^7 m^2");
+    }
+
+    /**
+     * Pressure in Pa at which the centre deflection is reached.
+     *
+     * @param centreDeflection m, not negative
+     * @throws IllegalArgumentException outside the limits of the table
+     */
+    public double pressureForDeflection(Plate plate, double centreDeflection) {
+        Plate.requireNotNegative(centreDeflection, "centreDeflection");
+        double ratio = centreDeflection / plate.thickness();
+        return inverse(plate, deflection, ratio, "deflection " + centreDeflection + " m");
+    }
+
+    /** Greatest pressure in Pa that the table covers for this plate. */
+    public double greatestPressure(Plate plate) {
+        return new Row(plate).greatestLoad * plate.pressureUnit();
+    }
+
+    /** Greatest load number of the table at an aspect ratio. */
+    static double greatestLoadNumber(double aspectRatio) {
+        return (640.0 + 750.0 / (aspectRatio * aspectRatio * aspectRatio)) / aspectRatio;
+    }
+
+    static double aspectRatioAt(int node) {
+        return Math.exp(node * ASPECT_STEP);
+    }
+
+    static double loadNumberAt(double aspectRatio, int node) {
+        return Math.expm1(Math.log1p(greatestLoadNumber(aspectRatio)) * node / (LOAD_NODES - 1));
+    }
+
+    /** Newton's method for z = ln Q in z + ln(secant) = ln(target), kept inside a bracket. */
+    private double inverse(Plate plate, double[][] secant, double target, String what) {
+        Row row = new Row(plate);
+        if (target == 0.0) {
+            return 0.0;
+        }
+        double goal = Math.log(target);
+        double upper = Math.log(row.greatestLoad);
+        double excess = goal - upper - row.value(secant, LOAD_NODES - 1.0);
+        if (excess > ROUNDING) {
+            throw beyond(plate, row, what);
+        }
+        double z = Math.min(goal - row.value(secant, 0.0), upper);
+        double lower = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < MAX_ITERATIONS; i++) {
+            double q = Math.exp(z);
+            double place = row.place(q);
+            double difference = z + row.value(secant, place) - goal;
+            if (difference > 0.0) {
+                upper = Math.min(upper, z);
+            } else {
+                lower = Math.max(lower, z);
+            }
+            double slope = 1.0 + row.slope(secant, place) * q / ((1.0 + q) * row.loadStep);
+            double next = z - difference / slope;
+            if (!(next >= lower && next <= upper)) {
+                next = Double.isInfinite(lower) ? z - 1.0 : (lower + upper) / 2.0;
+            }
+            if (Math.abs(next - z) <= 1e-12) {
+                return Math.exp(next) * plate.pressureUnit();
+            }
+            z = next;
+        }
+        return Math.exp(z) * plate.pressureUnit();
+    }
+
+    private static IllegalArgumentException beyond(Plate plate, Row row, String what) {
+        return new IllegalArgumentException(
+                what
+                        + " is beyond what the plate solution covers: at most "
+                        + row.greatestLoad * plate.pressureUnit()
+                        + " Pa on this plate, past which its edges would buckle");
+    }
+
+    /** The table at one aspect ratio: four neighbouring aspect nodes with their weights. */
+    private static final class Row {
+        final double greatestLoad;
+
+        /** Distance of load nodes in ln(1 + Q). */
+        final double loadStep;
+
+        private final int firstNode;
+        private final double[] weights;
+
+        Row(Plate plate) {
+            double r = plate.aspectRatio();
+            if (plate.poissonRatio() != POISSON_RATIO) {
+                throw new IllegalArgumentException(
+                        "the plate solution is tabulated for Poisson's ratio "
+                                + POISSON_RATIO
+                                + ", not "
+                                + plate.poissonRatio());
+            }
+            if (r > MAX_ASPECT_RATIO * (1.0 + ROUNDING)) {
+                throw new IllegalArgumentException(
+                        "aspect ratio "
+                                + r
+                                + " is over "
+                                + MAX_ASPECT_RATIO
+                                + ", the greatest the plate solution covers");
+            }
+            greatestLoad = greatestLoadNumber(r);
+            loadStep = Math.log1p(greatestLoad) / (LOAD_NODES - 1);
+            double place = Math.log(r) / ASPECT_STEP;
+            int interval = Math.min((int) place, ASPECT_NODES - 2);
+            firstNode = interval - 1;
+            weights = CatmullRom.weights(interval, place - interval, ASPECT_NODES);
+        }
+
+        /** Position among the load nodes, 0 to LOAD_NODES - 1. */
+        double place(double q) {
+            return Math.log1p(q) / loadStep;
+        }
+
+        double value(double[][] secant, double place) {
+            int interval = Math.min((int) place, LOAD_NODES - 2);
+            return sum(
+                    secant, interval, CatmullRom.weights(interval, place - interval, LOAD_NODES));
+        }
+
+        /** Derivative of {@link #value} with respect to the place. */
+        double slope(double[][] secant, double place) {
+            int interval = Math.min((int) place, LOAD_NODES - 2);
+            return sum(
+                    secant,
+                    interval,
+                    CatmullRom.slopeWeights(interval, place - interval, LOAD_NODES));
+        }
+
+        private double sum(double[][] secant, int interval, double[] loadWeights) {
+            double total = 0.0;
+            for (int i = 0; i < 4; i++) {
+                if (weights[i] != 0.0) {
+                    double[] row = secant[firstNode + i];
+                    double along = 0.0;
+                    for (int j = 0; j < 4; j++) {
+                        if (loadWeights[j] != 0.0) {
+                            along += loadWeights[j] * row[interval - 1 + j];
+                        }
+                    }
+                    total += weights[i] * along;
+                }
+            }
+            return total;
+        }
+    }
+
+    private PlateTable() {
+        try (InputStream stream = PlateTable.class.getResourceAsStream(RESOURCE)) {
+            if (stream == null) {
+                throw new IllegalStateException("missing resource " + RESOURCE);
+            }
+            String text = new String(stream.readAllBytes(), StandardCharsets.US_ASCII);
+            List<String> lines = text.lines().filter(line -> !line.startsWith("#")).toList();
+            if (lines.size() != ASPECT_NODES * LOAD_NODES) {
+                throw new IllegalStateException(RESOURCE + " has " + lines.size() + " nodes");
+            }
+            for (int node = 0; node < lines.size(); node++) {
+                String[] columns = lines.get(node).split(",", -1);
+                int i = node / LOAD_NODES;
+                int j = node % LOAD_NODES;
+                deflection[i][j] = Math.log(Double.parseDouble(columns[2]));
+                tension[i][j] = Math.log(Double.parseDouble(columns[3]));
+                failure[i][j] = Math.log(Double.parseDouble(columns[4]));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

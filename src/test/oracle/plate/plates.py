@@ -1,0 +1,175 @@
+#!/usr/bin/env python3
+"""Finite-element answers for uniformly loaded plates on four edges, made with CalculiX.
+
+Usage: python3 plates.py [--refinement N] [--case NAME ...] > plate-calculix.csv
+
+A quarter of each plate as S8R shell elements, NLGEOM. The middle surface is held flat along the
+edges, free to slide and to turn about the edge; rotation about the normal of the edge is held, so
+that the normals stay straight along the edge as in Kirchhoff's theory. The mesh is graded toward
+edges and corner. Stresses are the nodal averages on the two faces.
+"""
+import argparse
+import math
+import os
+import subprocess
+import sys
+import tempfile
+
+# name, long side m, short side m, thickness m, elastic modulus Pa, Poisson's ratio, pressure Pa.
+# Thin and wide enough that slopes stay under about 0.1, since the oracle knows large rotations and
+# the plate theory only moderate ones.
+E, NU = 71.7e9, 0.22
+
+
+def plate(aspect, load_number, slenderness):
+    """Plate of 1 m shorter side with load number q (b/2)^4 / (E t^4)."""
+    t = round(1.0 / slenderness, 9)
+    return aspect, 1.0, t, E, NU, load_number * E * (2.0 * t) ** 4
+
+
+CASES = {"worked-1200x1500x5.56": (1.5, 1.2, 0.00556, E, NU, 2500.0)}
+for aspect, loads in {
+    1.0: [(0.01, 200), (1, 200), (5, 300), (20, 500), (80, 1000), (300, 1500)],
+    1.25: [(10, 400), (60, 1000)],
+    1.5: [(0.01, 200), (2, 300), (10, 500), (40, 1000), (150, 1500)],
+    2.0: [(0.01, 200), (1, 300), (5, 400), (20, 1000), (80, 1500)],
+    3.0: [(0.5, 300), (4, 500), (20, 1500), (60, 2000)],
+    5.0: [(0.5, 300), (4, 800), (20, 2000), (40, 2500)],
+}.items():
+    for number, slenderness in loads:
+        CASES[f"aspect-{aspect:g}-load-{number:g}"] = plate(aspect, number, slenderness)
+
+
+def graded(length, layer, ratio, largest):
+    """Nodes from 0 to length: elements grow from `layer` at the far end by `ratio` to `largest`."""
+    sizes, h, total = [], layer, 0.0
+    while total < length:
+        sizes.append(h)
+        total += h
+        h = min(h * ratio, largest)
+    sizes = [s * length / total for s in reversed(sizes)]
+    at = [0.0]
+    for s in sizes:
+        at.append(at[-1] + s)
+    at[-1] = length
+    return at
+
+
+def write_input(path, case, refinement):
+    a, b, t, e, nu, q = case
+    half = b / 2.0
+    coarse = dict(layer=0.012 * half / refinement, ratio=1.0 + 0.22 / refinement, largest=0.11 * half / refinement)
+    xs, ys = graded(a / 2.0, **coarse), graded(half, **coarse)
+
+    def fine(at):  # with the mid-side nodes
+        out = []
+        for lo, hi in zip(at, at[1:]):
+            out += [lo, (lo + hi) / 2.0]
+        return out + [at[-1]]
+
+    fx, fy = fine(xs), fine(ys)
+    ny = len(fy)
+    number = lambda i, j: i * ny + j + 1
+    used = [(i, j) for i in range(len(fx)) for j in range(ny) if not (i % 2 and j % 2)]
+    with open(path, "w") as f:
+        f.write("*NODE, NSET=ALL\n")
+        for i, j in used:
+            f.write(f"{number(i, j)}, {fx[i]:.12g}, {fy[j]:.12g}, 0\n")
+        f.write("*ELEMENT, TYPE=S8R, ELSET=PLATE\n")
+        k = 0
+        for i in range(0, len(fx) - 1, 2):
+            for j in range(0, ny - 1, 2):
+                k += 1
+                n = [number(i + p, j + r) for p, r in
+                     ((0, 0), (2, 0), (2, 2), (0, 2), (1, 0), (2, 1), (1, 2), (0, 1))]
+                f.write(f"{k}, " + ", ".join(map(str, n)) + "\n")
+        f.write(f"*MATERIAL, NAME=M\n*ELASTIC\n{e:.12g}, {nu:.12g}\n")
+        f.write(f"*SHELL SECTION, ELSET=PLATE, MATERIAL=M\n{t:.12g}\n*BOUNDARY\n")
+        last_x, last_y = len(fx) - 1, ny - 1
+        for i, j in used:
+            held = set()
+            if i == 0:
+                held |= {1, 5, 6}
+            if j == 0:
+                held |= {2, 4, 6}
+            if i == last_x:
+                held |= {3, 4}
+            if j == last_y:
+                held |= {3, 5}
+            for d in sorted(held):
+                f.write(f"{number(i, j)}, {d}, {d}\n")
+        linear = q * half**4 / (e * t**4) < 0.02
+        f.write("*STEP, NLGEOM, INC=400\n*STATIC\n" + ("1.,1.\n" if linear else "0.05,1.\n"))
+        f.write(f"*DLOAD\nPLATE, P, {q:.12g}\n")
+        f.write("*NODE FILE, OUTPUT=3D\nU\n*EL FILE, OUTPUT=3D\nS\n*END STEP\n")
+
+
+def read_last(path):
+    """Coordinates, and the last displacements and stresses, of a CalculiX result file."""
+    coordinates, blocks, kind = {}, {}, None
+    with open(path) as f:
+        for line in f:
+            if line.startswith("    2C"):
+                kind = "nodes"
+            elif line.startswith(" -4"):
+                kind = line[5:13].strip()
+                blocks[kind] = {}
+            elif line.startswith(" -3"):
+                kind = None
+            elif line.startswith(" -1") and kind:
+                node = int(line[3:13])
+                width = (len(line.rstrip("\n")) - 13) // 12
+                values = [float(line[13 + 12 * m: 25 + 12 * m]) for m in range(width)]
+                if kind == "nodes":
+                    coordinates[node] = values
+                else:
+                    blocks[kind][node] = values
+    return coordinates, blocks["DISP"], blocks["STRESS"]
+
+
+def greatest_principal(s):
+    """Greatest eigenvalue of a symmetric tensor xx yy zz xy yz zx."""
+    xx, yy, zz, xy, yz, zx = s
+    mean = (xx + yy + zz) / 3.0
+    p = math.sqrt((sum((d - mean) ** 2 for d in (xx, yy, zz)) + 2.0 * (xy**2 + yz**2 + zx**2)) / 6.0)
+    if p == 0.0:
+        return mean
+    x, y, z, xy, yz, zx = ((xx - mean) / p, (yy - mean) / p, (zz - mean) / p, xy / p, yz / p, zx / p)
+    det = x * (y * z - yz**2) - xy * (xy * z - yz * zx) + zx * (xy * yz - y * zx)
+    return mean + 2.0 * p * math.cos(math.acos(max(-1.0, min(1.0, det / 2.0))) / 3.0)
+
+
+def solve(case, refinement):
+    t = case[2]
+    with tempfile.TemporaryDirectory() as folder:
+        write_input(os.path.join(folder, "plate.inp"), case, refinement)
+        run = subprocess.run(["ccx", "plate"], cwd=folder, capture_output=True, text=True)
+        if "Job finished" not in run.stdout:
+            sys.exit("ccx failed:\n" + run.stdout[-2000:] + run.stderr)
+        at, u, s = read_last(os.path.join(folder, "plate.frd"))
+    centre = [n for n, p in at.items() if math.hypot(p[0], p[1]) < 1e-9]
+    deflection = sum(u[n][2] for n in centre) / len(centre)
+    faces = []
+    for side in (-math.copysign(1.0, deflection), math.copysign(1.0, deflection)):  # loaded, other
+        faces.append(max((greatest_principal(s[n]), at[n][0], at[n][1])
+                         for n in s if abs(at[n][2] - side * t / 2.0) < 1e-3 * t))
+    return abs(deflection), faces[0], faces[1]
+
+
+def main():
+    options = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    options.add_argument("--refinement", type=float, default=1.5)
+    options.add_argument("--case", action="append")
+    chosen = options.parse_args()
+    print("# CalculiX 2.20, S8R; made by src/test/oracle/plate/plates.py")
+    print("name,longSide_m,shortSide_m,thickness_m,elasticModulus_Pa,poissonRatio,pressure_Pa,"
+          "centreDeflection_m,tensionLoadedFace_Pa,tensionOtherFace_Pa")
+    for name in chosen.case or CASES:
+        case = CASES[name]
+        w, loaded, other = solve(case, chosen.refinement)
+        print(name, *(f"{v:.9g}" for v in case), f"{w:.7g}", f"{loaded[0]:.7g}", f"{other[0]:.7g}", sep=",", flush=True)
+        print(name, f"w/t {w / case[2]:.5g}; loaded face at {loaded[1:]}, other face at {other[1:]}", file=sys.stderr, flush=True)
+
+
+if __name__ == "__main__":
+    main()
