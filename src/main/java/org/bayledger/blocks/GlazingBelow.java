@@ -1,0 +1,54 @@
+package org.bayledger.blocks;
+
+import org.bayledger.check.Measured;
+import org.bayledger.quantity.Dimension;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What stands under the horizontal and loses clearance when it bends.
+ *
+ * @param kind what it is
+ * @param edgeClearance from its top edge up to the metal, as drawn, m
+ * @param bite how far it, or the glass, reaches into the pocket, as drawn, m; an operating sash has
+ *     none
+ * @param memberDeflection how far it sinks itself because its own horizontal bends, m: deflection
+ *     of that horizontal at its setting blocks
+ */
+public record GlazingBelow(
+        Kind kind,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 1)
+                @Nullable Double edgeClearance,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 1)
+                @Nullable Double bite,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.NOT_NEGATIVE, max = 1)
+                @Nullable Double memberDeflection) {
+
+    /** What can stand under a horizontal. */
+    public enum Kind {
+        /** A lite glazed into the frame. */
+        FIXED_LITE(0.125),
+        /** A sash that opens. */
+        OPERATING_SASH(0.0625),
+        /** A panel glazed into the frame as a lite is. */
+        PANEL(0.125);
+
+        private final double clearanceInches;
+
+        Kind(double clearanceInches) {
+            this.clearanceInches = clearanceInches;
+        }
+
+        /**
+         * Edge clearance that must be left after the horizontal has bent, m: 1/8 in over anything
+         * fixed, 1/16 in over an operating sash (curtain-wall design guide rule, from memory).
+         */
+        public double clearanceToKeep() {
+            return clearanceInches * 0.0254;
+        }
+
+        /** Whether it reaches into the glazing pocket and so has a bite to keep. */
+        public boolean hasBite() {
+            return this != OPERATING_SASH;
+        }
+    }
+}
