@@ -5,9 +5,11 @@ package org.bayledger.mechanics;
  *
  * <p>A slot of width g, length L and depth t (the way the fluid travels) loses pressure in two
  * ways, one after the other: by friction along its walls and by the speed with which the fluid
- * leaves. Each alone gives a flow that the real one cannot exceed, so that {@link #upperBound}, the
- * smaller of the two, is never below the real flow; where both are equal it is above it by a factor
- * of 1.62 (golden ratio), elsewhere by less.
+ * leaves. Each alone gives a flow that both together cannot exceed, so that {@link #upperBound},
+ * the smaller of the two, is never below that of both in series; where the two are equal it is
+ * above it by a factor of 1.62 (golden ratio), elsewhere by less. The bound is one on these two
+ * losses with a sharp-edged inlet: in a slot several gaps deep the jet touches the walls again and
+ * Cd may rise to about 0.8 (textbooks, from memory), a third more.
  *
  * <p>Limits: steady flow, incompressible (for air: pressures under about 2 kPa), smooth parallel
  * walls, g much smaller than L and t for {@link #viscous}.
@@ -61,7 +63,8 @@ public final class SlotFlow {
     }
 
     /**
-     * A flow that the real one does not exceed: the smaller of orifice and viscous flow.
+     * A flow that friction and exit loss in series do not exceed: the smaller of orifice and
+     * viscous flow.
      *
      * @param gap g, m
      * @param length L, m

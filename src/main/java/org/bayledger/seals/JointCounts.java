@@ -24,7 +24,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <ul>
  *   <li>plates of verticals run through, are cut to their stock length and are never carried across
- *       a splice or a stack joint; plates of horizontals butt against them at each end;
+ *       a splice or a stack joint, nor from one frame to the next above; plates of horizontals butt
+ *       against them at each end;
  *   <li>fasteners along a piece stand half a spacing from its ends at most: length over spacing,
  *       rounded up;
  *   <li>a sill flashing has an end dam where the sill ends, not where the wall goes on.
@@ -151,12 +152,12 @@ final class JointCounts {
         int crossings = 2 * columns * horizontals;
         int along = horizontals * sum(request.columns(), c -> pieces(c, stock) - 1);
         List<Double> runs = runs();
-        int breaks = runs.size() - 1;
+        int breaks = runs.size() - 1 + (details.continues(Edge.BOTTOM) ? 1 : 0);
         int upright = verticals * (breaks + sum(runs, r -> pieces(r, stock) - 1));
         int count = crossings + along + upright;
         String formula =
-                "at crossings %s = %d; plates of %s along %s x (%s) = %d; along %s x (%d at splices"
-                        + " and stack joints + %s) = %d; in all %d";
+                "at crossings %s = %d; plates of %s along %s x (%s) = %d; along %s x (%d at splices,"
+                        + " stack joints and a continuous sill + %s) = %d; in all %d";
         each(
                 JointType.PRESSURE_PLATE_BUTT,
                 count,

@@ -61,10 +61,10 @@ final class SealFindings {
             List<Finding> findings, UnsealedJoint unsealed, Reporting reporting) {
         String water =
                 unsealed.waterRate() == null
-                        ? "an unknown amount of"
+                        ? "an unknown amount"
                         : unsealed.waterRate().text(reporting.units());
         String rates =
-                "A gap of %s, %s long, lets through up to %s water at the water test pressure and %s air at %s"
+                "a gap of %s, %s long, lets through about %s of water at the water test pressure and %s of air at %s"
                         .formatted(
                                 unsealed.gap().text(reporting.units()),
                                 unsealed.length().text(reporting.units()),
@@ -86,7 +86,7 @@ final class SealFindings {
                     Finding.action(
                             "MISSED_JOINT_LEAKS",
                             "/missedJoint",
-                            "%s. That is more than the %s of water that count as no leakage or the %s of air that the whole frame may let through. Open it up and seal it before anything hides it."
+                            "Known to be unsealed: %s. That is more than the %s of water that count as no leakage or the %s of air that the whole frame may let through. Open it up and seal it before anything hides it."
                                     .formatted(
                                             rates,
                                             allowedWater.text(reporting.units()),

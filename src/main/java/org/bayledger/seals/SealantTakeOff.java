@@ -84,7 +84,7 @@ record SealantTakeOff(List<SealJoint> joints, double volume, long cartridges) {
                 count.lengthFormula(),
                 Quantity.of(Dimension.VOLUME, bead.area() * count.length()),
                 type.step(),
-                !type.reachableAfterGlazing(),
+                count.count() > 0 && !type.reachableAfterGlazing(),
                 type.reachableAfterGlazing(),
                 hiddenBy(type, details),
                 SealInstructions.of(type));

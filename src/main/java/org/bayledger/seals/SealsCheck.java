@@ -89,8 +89,8 @@ public final class SealsCheck {
                                         + " plates; the system's own instructions govern.",
                                 "Compatibility and adhesion of the sealant with every surface it"
                                         + " touches are not checked.",
-                                "Flows are upper estimates for a straight, even gap; a real gap is"
-                                        + " neither.")),
+                                "Flows are estimates for a straight, even gap with sharp edges; a real"
+                                        + " gap may pass a fraction of them, or up to a third more.")),
                 takeOff.joints(),
                 counts.notCounted(),
                 Obstacle.GLASS.step(),

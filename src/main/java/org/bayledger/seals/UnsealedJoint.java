@@ -4,8 +4,9 @@ import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What one unsealed joint lets through: upper estimates, since the way through a real joint is
- * longer and less even than the slot that stands for it.
+ * What one unsealed joint lets through: estimates for a straight, even slot as deep as the bead
+ * that is missing. The way through a real joint is longer and less even, which lets less through;
+ * edges that are not sharp let up to a third more through.
  *
  * @param gap distance between the two metals
  * @param length length that is unsealed
