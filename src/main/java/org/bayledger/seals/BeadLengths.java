@@ -1,0 +1,78 @@
+package org.bayledger.seals;
+
+import org.bayledger.check.Measured;
+import org.bayledger.quantity.Dimension;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Length of the bead of one joint of each kind, from the system's details. What is left out is
+ * estimated for a nominal profile with a face of 2.5 in and a pocket 1 in deep (an assumption; it
+ * matters for the amount of sealant only, and a finding names the kinds it was made for).
+ *
+ * @param horizontalToVertical bead at one end of a horizontal, m; nominally the face and both sides
+ *     of the pocket, 4.5 in
+ * @param jointPlug bed and cap of one plug, m; nominally bedded on the back and both sides and
+ *     capped over the face, 7 in
+ * @param fastenerHead bead around one fastener head, m; nominally 1.6 in
+ * @param pressurePlateButt bead across one butt, m; nominally the face, 2.5 in
+ * @param splice bead at one splice of one vertical, m; nominally the face and both sides of the
+ *     pocket, 4.5 in
+ * @param jointCover bead around one cover, m; nominally 7 in
+ * @param endDam bead at one end dam, m; nominally its foot and both upright edges, 4.5 in
+ * @param anchorPenetration bead around one penetration, m; nominally 7 in
+ */
+public record BeadLengths(
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double horizontalToVertical,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double jointPlug,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double fastenerHead,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double pressurePlateButt,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double splice,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double jointCover,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double endDam,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double anchorPenetration) {
+
+    private static final double INCH = 0.0254;
+
+    /** Where the system's details were not given. */
+    static final BeadLengths NONE = new BeadLengths(null, null, null, null, null, null, null, null);
+
+    /** The length given for a kind of joint, m; null where none was, or it follows the grid. */
+    @Nullable Double given(JointType type) {
+        return switch (type) {
+            case HORIZONTAL_TO_VERTICAL -> horizontalToVertical;
+            case JOINT_PLUG -> jointPlug;
+            case FASTENER_HEAD -> fastenerHead;
+            case PRESSURE_PLATE_BUTT -> pressurePlateButt;
+            case SPLICE -> splice;
+            case JOINT_COVER -> jointCover;
+            case END_DAM -> endDam;
+            case ANCHOR_PENETRATION -> anchorPenetration;
+            case STACK_JOINT, PERIMETER_SILL, PERIMETER_JAMB, PERIMETER_HEAD -> null;
+        };
+    }
+
+    /** The length for a kind of joint, m: as given, else for the nominal profile. */
+    double of(JointType type) {
+        Double given = given(type);
+        return given == null ? nominal(type) : given;
+    }
+
+    private static double nominal(JointType type) {
+        return switch (type) {
+            case HORIZONTAL_TO_VERTICAL, SPLICE, END_DAM -> 4.5 * INCH;
+            case JOINT_PLUG, JOINT_COVER, ANCHOR_PENETRATION -> 7 * INCH;
+            case FASTENER_HEAD -> 1.6 * INCH;
+            case PRESSURE_PLATE_BUTT -> 2.5 * INCH;
+            case STACK_JOINT, PERIMETER_SILL, PERIMETER_JAMB, PERIMETER_HEAD ->
+                    throw new IllegalArgumentException(type + " takes its length from the grid");
+        };
+    }
+}

@@ -1,0 +1,145 @@
+package org.bayledger.seals;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.bayledger.check.AllowableLoad;
+import org.bayledger.check.Cautions;
+import org.bayledger.check.Finding;
+import org.bayledger.check.Outcome;
+import org.bayledger.check.Remedy;
+import org.bayledger.check.Reporting;
+import org.bayledger.check.Trace;
+import org.bayledger.check.Verdict;
+import org.bayledger.quantity.Dimension;
+import org.bayledger.quantity.Quantity;
+import org.bayledger.quantity.UnitSystem;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The internal seals of a frame: joints, order, sealant, water test and the price of a missed one.
+ *
+ * <p>The verdict rests on three things. The head of water at the test pressure must not exceed the
+ * height of the sill's end dams. A joint known to be unsealed must let through neither more water
+ * than counts as no leakage nor more air than the whole frame may leak; an illustrative joint
+ * counts for nothing. And every kind of joint must have been counted, both signs of wind called out
+ * and the end dams' height given: else the answer is UNDETERMINED.
+ */
+public final class SealsCheck {
+
+    private SealsCheck() {}
+
+    /**
+     * Runs the check.
+     *
+     * @param request the frame
+     * @param reporting units of the sentences and extent of the trace
+     */
+    public static SealsResult run(SealsRequest request, Reporting reporting) {
+        SealsResult result = assess(request, reporting, List.of());
+        if (result.outcome().verdict() != Verdict.EXCEEDED) {
+            return result;
+        }
+        return assess(request, reporting, remedies(request, result, reporting));
+    }
+
+    private static SealsResult assess(
+            SealsRequest request, Reporting reporting, List<Remedy> remedies) {
+        SealDetails details = request.details();
+        Trace trace = new Trace(reporting.trace());
+        AllowableLoad load = request.load().allowable(trace);
+        JointCounts counts = new JointCounts(request, reporting);
+        SealantTakeOff takeOff = SealantTakeOff.of(counts.counts(), details, trace);
+        Double positive = load.positive();
+        TestPressure test =
+                positive == null
+                        ? null
+                        : TestPressure.of(positive, details.waterTestOrDefault(), trace);
+        UnsealedJoint unsealed =
+                UnsealedFlow.of(request, test == null ? null : test.laboratory(), trace);
+
+        Double dam = damUtilization(details, test);
+        Double missed = details.missedJoint() == null ? null : unsealed.utilization();
+        Double utilization =
+                dam == null ? missed : missed == null ? dam : (Double) Math.max(dam, missed);
+        List<Finding> gaps = new ArrayList<>(load.missingSigns("/load"));
+        gaps.addAll(counts.findings());
+        if (details.endDamHeight() == null && !details.continues(Edge.BOTTOM)) {
+            gaps.add(
+                    Finding.action(
+                            "END_DAM_HEIGHT_NOT_GIVEN",
+                            "/endDamHeight",
+                            "The height of the sill's end dams was not given, so that nothing shows"
+                                    + " that they hold the head of water at the test pressure."));
+        }
+        Verdict verdict =
+                (gaps.isEmpty() ? Verdict.SATISFIED : Verdict.UNDETERMINED)
+                        .and(Verdict.ofUtilization(utilization == null ? 0 : utilization));
+        List<Finding> findings = new ArrayList<>(gaps);
+        SealFindings.add(findings, request, test, unsealed, takeOff, reporting);
+        return new SealsResult(
+                new Outcome(
+                        verdict,
+                        utilization,
+                        findings,
+                        remedies,
+                        trace.steps(),
+                        Cautions.with(
+                                "Counts and sequence are those of a stick-built wall with pressure"
+                                        + " plates; the system's own instructions govern.",
+                                "Compatibility and adhesion of the sealant with every surface it"
+                                        + " touches are not checked.",
+                                "Flows are estimates for a straight, even gap with sharp edges; a real"
+                                        + " gap may pass a fraction of them, or up to a third more.")),
+                takeOff.joints(),
+                counts.notCounted(),
+                Obstacle.GLASS.step(),
+                Quantity.of(Dimension.VOLUME, takeOff.volume()),
+                takeOff.cartridges(),
+                test == null ? null : Quantity.of(Dimension.PRESSURE, test.laboratory()),
+                test == null ? null : Quantity.of(Dimension.PRESSURE, test.field()),
+                test == null ? null : Quantity.of(Dimension.LENGTH, test.head()),
+                unsealed);
+    }
+
+    private static @Nullable Double damUtilization(
+            SealDetails details, @Nullable TestPressure test) {
+        return test == null || details.endDamHeight() == null || details.continues(Edge.BOTTOM)
+                ? null
+                : (Double) (test.head() / details.endDamHeight());
+    }
+
+    /** Raises the end dams and seals the missed joint, whichever is needed, and runs it again. */
+    private static List<Remedy> remedies(
+            SealsRequest request, SealsResult result, Reporting reporting) {
+        SealDetails details = request.details();
+        List<Remedy.Change> changes = new ArrayList<>();
+        List<String> sentences = new ArrayList<>();
+        Quantity head = result.waterHead();
+        Double dam = details.endDamHeight();
+        if (head != null && dam != null && head.si() > dam && !details.continues(Edge.BOTTOM)) {
+            boolean customary = reporting.units() == UnitSystem.US;
+            double step = customary ? 0.0254 / 8 : 0.001;
+            double steps = Math.ceil(head.si() / step);
+            String height = customary ? steps / 8 + " in" : (long) steps + " mm";
+            details = details.withEndDamHeight(steps * step);
+            changes.add(new Remedy.Change("/endDamHeight", height));
+            sentences.add("Make the sill's end dams " + height + " high.");
+        }
+        MissedJoint missed = details.missedJoint();
+        if (missed != null && result.unsealedJoint().utilization() > 1) {
+            details = details.withMissedJoint(new MissedJoint(missed.gap(), 0));
+            changes.add(new Remedy.Change("/missedJoint/length", "0 mm"));
+            sentences.add("Open up and seal the missed joint over its whole length.");
+        }
+        Outcome after = assess(request.withDetails(details), reporting, List.of()).outcome();
+        Double utilization = after.utilization();
+        return after.verdict() == Verdict.EXCEEDED || utilization == null
+                ? List.of()
+                : List.of(
+                        new Remedy(
+                                sentences.stream().collect(Collectors.joining(" ")),
+                                changes,
+                                utilization));
+    }
+}

@@ -1,0 +1,38 @@
+package org.bayledger.seals;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import org.bayledger.check.Answer;
+import org.bayledger.check.Reporting;
+import org.bayledger.check.TraceLevel;
+import org.bayledger.quantity.UnitSystem;
+import org.springframework.http.MediaType;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** The internal-seals check over HTTP. */
+@RestController
+@Tag(name = "Checks")
+class SealsEndpoint {
+
+    @Operation(
+            operationId = "checkInternalSeals",
+            summary = "List a frame's internal seals, in order, and what one missed joint costs",
+            description =
+                    "Counts every joint of a stick-built frame from its grid, orders them so that"
+                            + " none comes after what hides it, adds up the sealant, gives the"
+                            + " water test pressure and its head, and estimates the water and air"
+                            + " through an unsealed joint.")
+    @PostMapping(
+            path = "/v1/checks/internal-seals",
+            consumes = MediaType.APPLICATION_JSON_VALUE,
+            produces = MediaType.APPLICATION_JSON_VALUE)
+    Answer<SealsResult> check(
+            @RequestBody SealsRequest request,
+            @RequestParam(defaultValue = "SI") UnitSystem units,
+            @RequestParam(defaultValue = "ALL") TraceLevel trace) {
+        return new Answer<>(units, SealsCheck.run(request, new Reporting(units, trace)));
+    }
+}

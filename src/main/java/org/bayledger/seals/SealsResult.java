@@ -1,0 +1,42 @@
+package org.bayledger.seals;
+
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.util.List;
+import org.bayledger.check.Outcome;
+import org.bayledger.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The internal seals of one frame.
+ *
+ * @param outcome verdict, utilization (the greater of water head over end-dam height and, where a
+ *     missed joint was given, of what passes it over what may pass), findings, remedies, trace and
+ *     cautions
+ * @param joints the joints by kind, in the order of their steps
+ * @param notCounted kinds that could not be counted from what was given; a finding says what for
+ * @param glazingStep step of the same sequence at which the glass is set
+ * @param sealantVolume sealant in place for all counted joints, without waste
+ * @param cartridges whole cartridges that hold it, waste included
+ * @param waterTestPressure pressure of the laboratory water test; null where the positive design
+ *     pressure is missing
+ * @param fieldTestPressure two thirds of it, for tests on site; null likewise
+ * @param waterHead height of water that the water test pressure holds; null likewise
+ * @param unsealedJoint what one unsealed joint lets through
+ */
+public record SealsResult(
+        @JsonUnwrapped Outcome outcome,
+        List<SealJoint> joints,
+        List<JointType> notCounted,
+        int glazingStep,
+        Quantity sealantVolume,
+        long cartridges,
+        @Nullable Quantity waterTestPressure,
+        @Nullable Quantity fieldTestPressure,
+        @Nullable Quantity waterHead,
+        UnsealedJoint unsealedJoint) {
+
+    public SealsResult {
+        joints = List.copyOf(joints);
+        notCounted = List.copyOf(notCounted);
+    }
+}
