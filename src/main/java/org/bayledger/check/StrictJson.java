@@ -74,7 +74,7 @@ public final class StrictJson {
         return switch (token) {
             case START_OBJECT -> object(parser, pointer);
             case START_ARRAY -> array(parser, pointer);
-            case VALUE_STRING -> parser.getString();
+            case VALUE_STRING -> text(parser.getString(), pointer);
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> parser.getDecimalValue();
             case VALUE_TRUE -> true;
             case VALUE_FALSE -> false;
@@ -86,7 +86,7 @@ public final class StrictJson {
     private Map<String, @Nullable Object> object(JsonParser parser, String pointer) {
         Map<String, @Nullable Object> properties = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
-            String name = parser.currentName();
+            String name = text(parser.currentName(), pointer);
             String at = Pointer.child(pointer, name);
             parser.nextToken();
             Object value = value(parser, at);
@@ -104,5 +104,20 @@ public final class StrictJson {
             elements.add(value(parser, Pointer.child(pointer, elements.size())));
         }
         return elements;
+    }
+
+    /** Half of a surrogate pair is no character: it could neither be stored nor sent back. */
+    private String text(String text, String pointer) {
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isHighSurrogate(text.charAt(i))
+                    && i + 1 < text.length()
+                    && Character.isLowSurrogate(text.charAt(i + 1))) {
+                i++;
+            } else if (Character.isSurrogate(text.charAt(i))) {
+                faults.malformed(pointer, "holds half of a surrogate pair, which is no character");
+                return text;
+            }
+        }
+        return text;
     }
 }

@@ -3,6 +3,7 @@ package org.bayledger.platform;
 import java.io.IOException;
 import java.util.List;
 import org.bayledger.check.Binder;
+import org.bayledger.check.RawJson;
 import org.bayledger.check.StrictJson;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpInputMessage;
@@ -14,8 +15,8 @@ import org.springframework.http.converter.HttpMessageConverter;
 import org.springframework.web.ErrorResponseException;
 
 /**
- * Reads a JSON body into one of the service's request records: strictly, within the size limit, and
- * with every fault reported at once.
+ * Reads a JSON body into one of the service's request records, or keeps it raw beside its tree:
+ * strictly, within the size limit, and with every fault reported at once.
  */
 final class RequestReader implements HttpMessageConverter<Object> {
 
@@ -27,8 +28,8 @@ final class RequestReader implements HttpMessageConverter<Object> {
 
     @Override
     public boolean canRead(Class<?> type, @Nullable MediaType mediaType) {
-        return type.isRecord()
-                && type.getName().startsWith("org.bayledger.")
+        return (type == RawJson.class
+                        || (type.isRecord() && type.getName().startsWith("org.bayledger.")))
                 && MediaType.APPLICATION_JSON.equalsTypeAndSubtype(mediaType);
     }
 
@@ -51,7 +52,9 @@ final class RequestReader implements HttpMessageConverter<Object> {
         if (body.length > maxBytes) {
             throw tooLarge();
         }
-        return Binder.bind(StrictJson.read(body), type);
+        return type == RawJson.class
+                ? RawJson.read(body)
+                : Binder.bind(StrictJson.read(body), type);
     }
 
     @Override

@@ -1,0 +1,58 @@
+package org.bayledger.ledger;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.net.URI;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Projects: created and read, never changed. */
+@RestController
+@RequestMapping("/v1/projects")
+@Tag(name = "Ledger")
+class ProjectEndpoint {
+
+    private final Ledger ledger;
+    private final LedgerStore store;
+
+    ProjectEndpoint(Ledger ledger, LedgerStore store) {
+        this.ledger = ledger;
+        this.store = store;
+    }
+
+    @PostMapping(consumes = "application/json", produces = "application/json")
+    @Operation(summary = "Create a project")
+    ResponseEntity<Views.ProjectView> create(@RequestBody ProjectRequest request) {
+        Project project = ledger.create(Caller.OPEN, request.name());
+        Head head = store.head(project);
+        return ResponseEntity.created(URI.create("/v1/projects/" + project.id()))
+                .eTag(head.entityTag())
+                .body(Views.ProjectView.of(project, head));
+    }
+
+    @GetMapping(produces = "application/json")
+    @Operation(summary = "List the projects, oldest first")
+    Views.ProjectList list(
+            @RequestParam @Nullable Integer limit, @RequestParam @Nullable String cursor) {
+        Page<Project> page =
+                ledger.projects(Caller.OPEN, Cursor.limit(limit), Cursor.decode(cursor));
+        return Views.ProjectList.of(page, store::head);
+    }
+
+    @GetMapping(path = "/{projectId}", produces = "application/json")
+    @Operation(
+            summary = "Read a project",
+            description = "The ETag is the precondition for recording the next revision.")
+    ResponseEntity<Views.ProjectView> read(@PathVariable String projectId) {
+        Project project = ledger.project(Caller.OPEN, projectId);
+        Head head = store.head(project);
+        return ResponseEntity.ok().eTag(head.entityTag()).body(Views.ProjectView.of(project, head));
+    }
+}

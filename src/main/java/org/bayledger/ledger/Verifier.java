@@ -1,0 +1,182 @@
+package org.bayledger.ledger;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.bayledger.check.StrictJson;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** Recomputes every hash of a chain from the stored bytes. */
+@Component
+class Verifier {
+
+    private static final int PAGE = 100;
+
+    private final LedgerStore store;
+
+    Verifier(LedgerStore store) {
+        this.store = store;
+    }
+
+    /** Verifies a whole chain. */
+    Verification verify(Project project) {
+        Head head = store.head(project);
+        Optional<Verification.Fault> fault = new Walk(project, head.size(), null).firstFault();
+        return answer(head, fault.orElse(null), null);
+    }
+
+    /**
+     * Verifies a whole chain and holds it against a checkpoint that was kept elsewhere, which is
+     * what shows a truncated or wholly rewritten chain.
+     */
+    Verification verify(Project project, int size, String headHash) {
+        Head head = store.head(project);
+        Walk walk = new Walk(project, head.size(), size);
+        Verification.Fault fault = walk.firstFault().orElse(null);
+        boolean held = headHash.equals(walk.hashAtHeldSize);
+        if (fault == null && !held) {
+            fault =
+                    size > head.size()
+                            ? new Verification.Fault(
+                                    head.size() + 1,
+                                    "revision "
+                                            + (head.size() + 1)
+                                            + " is missing: the held"
+                                            + " checkpoint was taken at "
+                                            + size
+                                            + " revisions")
+                            : new Verification.Fault(
+                                    size,
+                                    "the chain does not have the held checkpoint's head at size "
+                                            + size
+                                            + ": this revision or an earlier one was"
+                                            + " replaced");
+        }
+        return answer(head, fault, new Verification.HeldCheckpoint(size, headHash, held));
+    }
+
+    private static Verification answer(
+            Head head,
+            Verification.@Nullable Fault fault,
+            Verification.@Nullable HeldCheckpoint checkpoint) {
+        return new Verification(
+                fault == null,
+                head.size(),
+                head.hash(),
+                fault == null ? null : fault.number(),
+                fault == null ? null : fault.reason(),
+                checkpoint);
+    }
+
+    /** One walk along a chain. */
+    private final class Walk {
+
+        private final Project project;
+        private final int end;
+        private final @Nullable Integer heldSize;
+
+        /** Content whose bytes were hashed already in this walk. */
+        private final Set<String> sound = new HashSet<>();
+
+        private @Nullable String hashAtHeldSize;
+
+        Walk(Project project, int end, @Nullable Integer heldSize) {
+            this.project = project;
+            this.end = end;
+            this.heldSize = heldSize;
+        }
+
+        Optional<Verification.Fault> firstFault() {
+            String expectedPrevious = project.genesisHash();
+            noteHead(0, expectedPrevious);
+            int number = 0;
+            while (number < end) {
+                List<Revision> page = store.revisions(project, number, PAGE);
+                if (page.isEmpty()) {
+                    return Optional.of(
+                            new Verification.Fault(number + 1, "the revision is missing"));
+                }
+                for (Revision revision : page) {
+                    number++;
+                    String reason =
+                            revision.number() != number
+                                    ? "the revision is missing"
+                                    : reasonAgainst(revision, expectedPrevious);
+                    if (reason != null) {
+                        return Optional.of(new Verification.Fault(number, reason));
+                    }
+                    expectedPrevious = revision.hash();
+                    noteHead(number, revision.hash());
+                }
+            }
+            return Optional.empty();
+        }
+
+        private void noteHead(int size, String hash) {
+            if (heldSize != null && heldSize == size) {
+                hashAtHeldSize = hash;
+            }
+        }
+
+        private @Nullable String reasonAgainst(Revision revision, String expectedPrevious) {
+            if (!revision.previousHash().equals(expectedPrevious)) {
+                return "its previousHash is not the hash of what comes before it";
+            }
+            List<Manifest.Bay> bays = store.bays(project, revision.number());
+            if (!revision.manifest(project, bays).hash().equals(revision.hash())) {
+                return "its hash is not that of its manifest";
+            }
+            if (!store.positionsAreWhole(project, revision.number(), bays.size())) {
+                return "its bays are not numbered as they were recorded";
+            }
+            String unsound = unsoundContent(revision, bays);
+            return unsound != null ? unsound : verdictDiffers(revision);
+        }
+
+        private @Nullable String unsoundContent(Revision revision, List<Manifest.Bay> bays) {
+            List<String> wanted = new ArrayList<>();
+            wanted.add(revision.documentShell());
+            wanted.add(revision.resultShell());
+            for (Manifest.Bay bay : bays) {
+                wanted.add(bay.input());
+                wanted.add(bay.result());
+            }
+            wanted.removeAll(sound);
+            return unsoundAmong(wanted);
+        }
+
+        private @Nullable String unsoundAmong(Collection<String> wanted) {
+            Map<String, byte[]> stored = store.contents(project.organisation(), wanted);
+            for (String hash : wanted) {
+                byte[] bytes = stored.get(hash);
+                if (bytes == null) {
+                    return "content " + hash + " is missing";
+                }
+                if (!Sha256.hex(bytes).equals(hash)) {
+                    return "the bytes stored as content " + hash + " have another hash";
+                }
+            }
+            sound.addAll(wanted);
+            return null;
+        }
+
+        /**
+         * The verdict column serves lists; what counts is the results, which are under the hash.
+         */
+        private @Nullable String verdictDiffers(Revision revision) {
+            byte[] shell =
+                    store.contents(project.organisation(), List.of(revision.resultShell()))
+                            .get(revision.resultShell());
+            return shell != null
+                            && StrictJson.read(shell) instanceof Map<?, ?> result
+                            && revision.verdict().equals(String.valueOf(result.get("verdict")))
+                    ? null
+                    : "its verdict is not the one in its results";
+        }
+    }
+}
