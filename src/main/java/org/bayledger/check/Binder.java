@@ -28,7 +28,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Binder {
 
-    private static final int MAX_TEXT = 2000;
+    /** Most characters that a text in a request may have. */
+    public static final int MAX_TEXT = 2000;
 
     @SuppressWarnings("resource") // one factory for the life of the class
     private static final Validator VALIDATOR =
@@ -65,12 +66,13 @@ public final class Binder {
             return null;
         }
         Shape shape = Shape.of(type);
-        List<String> known = shape.names();
+        String known = "";
         for (Object name : properties.keySet()) {
-            if (!known.contains(String.valueOf(name))) {
+            if (!shape.names().contains(name)) {
+                known = known.isEmpty() ? String.join(", ", shape.names()) : known;
                 faults.malformed(
                         Pointer.child(pointer, String.valueOf(name)),
-                        "unknown property; known here: " + String.join(", ", known));
+                        "unknown property; known here: " + known);
             }
         }
         return build(properties, type, pointer);

@@ -3,19 +3,26 @@ package org.bayledger.check;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Collects faults so that a caller sees all of them at once. */
+/**
+ * Collects faults so that a caller sees all of them at once; beyond the first hundred they are only
+ * counted, so that a body full of faults costs no more than one without.
+ */
 public final class Faults {
 
+    private static final int KEPT = 100;
+
     private final List<Fault> faults = new ArrayList<>();
+    private int count;
+    private boolean malformed;
 
     /** Adds a fault of reading. */
     public void malformed(String pointer, String detail) {
-        faults.add(new Fault(pointer, detail, Fault.Kind.MALFORMED));
+        add(new Fault(pointer, detail, Fault.Kind.MALFORMED));
     }
 
     /** Adds a fault of validity. */
     public void outOfRange(String pointer, String detail) {
-        faults.add(new Fault(pointer, detail, Fault.Kind.OUT_OF_RANGE));
+        add(new Fault(pointer, detail, Fault.Kind.OUT_OF_RANGE));
     }
 
     /** Adds a fault of validity unless the condition holds. */
@@ -27,11 +34,20 @@ public final class Faults {
 
     /** Adds faults that were found below a pointer. */
     public void addAll(String prefix, List<Fault> more) {
-        more.forEach(fault -> faults.add(fault.below(prefix)));
+        more.forEach(fault -> add(fault.below(prefix)));
     }
 
+    /** How many were found, the ones that were not kept included. */
     public int size() {
-        return faults.size();
+        return count;
+    }
+
+    private void add(Fault fault) {
+        count++;
+        malformed |= fault.kind() == Fault.Kind.MALFORMED;
+        if (faults.size() < KEPT) {
+            faults.add(fault);
+        }
     }
 
     /**
@@ -40,8 +56,8 @@ public final class Faults {
      * @throws FaultsException where anything was collected
      */
     public void throwIfAny() {
-        if (!faults.isEmpty()) {
-            throw new FaultsException(faults);
+        if (count > 0) {
+            throw new FaultsException(faults, count, malformed);
         }
     }
 }

@@ -10,12 +10,24 @@ public final class FaultsException extends RuntimeException {
 
     private final transient List<Fault> faults;
 
+    private final int count;
+    private final boolean malformed;
+
     public FaultsException(List<Fault> faults) {
+        this(
+                faults,
+                faults.size(),
+                faults.stream().anyMatch(fault -> fault.kind() == Fault.Kind.MALFORMED));
+    }
+
+    FaultsException(List<Fault> faults, int count, boolean malformed) {
         super(
                 faults.stream()
                         .map(fault -> fault.pointer() + ": " + fault.detail())
                         .collect(Collectors.joining("; ")));
         this.faults = List.copyOf(faults);
+        this.count = count;
+        this.malformed = malformed;
     }
 
     /** A single fault of validity. */
@@ -23,12 +35,18 @@ public final class FaultsException extends RuntimeException {
         return new FaultsException(List.of(new Fault(pointer, detail, Fault.Kind.OUT_OF_RANGE)));
     }
 
+    /** The faults, the first hundred at most. */
     public List<Fault> faults() {
         return faults;
     }
 
+    /** How many faults there are, the ones that were not kept included. */
+    public int count() {
+        return count;
+    }
+
     /** Whether anything could not even be read (400 rather than 422). */
     public boolean malformed() {
-        return faults.stream().anyMatch(fault -> fault.kind() == Fault.Kind.MALFORMED);
+        return malformed;
     }
 }

@@ -7,9 +7,10 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,8 +18,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param constructor the canonical constructor
  * @param parts the components in order
+ * @param names all property names of the object, those of unwrapped records included
  */
-record Shape(Constructor<?> constructor, List<Part> parts) {
+record Shape(Constructor<?> constructor, List<Part> parts, Set<String> names) {
 
     /**
      * One component of a record.
@@ -50,9 +52,8 @@ record Shape(Constructor<?> constructor, List<Part> parts) {
         return SHAPES.get(type);
     }
 
-    /** All property names of the object, those of unwrapped records included. */
-    List<String> names() {
-        List<String> names = new ArrayList<>();
+    private static Set<String> names(List<Part> parts) {
+        Set<String> names = new LinkedHashSet<>();
         for (Part part : parts) {
             if (part.unwrapped()) {
                 names.addAll(of(part.type()).names());
@@ -70,7 +71,8 @@ record Shape(Constructor<?> constructor, List<Part> parts) {
         try {
             Constructor<?> constructor = type.getDeclaredConstructor(types);
             constructor.setAccessible(true);
-            return new Shape(constructor, Arrays.stream(components).map(Shape::part).toList());
+            List<Part> parts = Arrays.stream(components).map(Shape::part).toList();
+            return new Shape(constructor, parts, names(parts));
         } catch (NoSuchMethodException e) {
             throw new IllegalStateException(e);
         }

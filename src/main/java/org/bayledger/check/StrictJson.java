@@ -1,6 +1,9 @@
 package org.bayledger.check;
 
 import java.math.BigDecimal;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,28 +14,42 @@ import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.json.JsonFactory;
 
 /**
  * Reads JSON text to a tree of maps, lists, strings, {@link BigDecimal}, booleans and nulls,
- * without leniency: one value, no duplicate property, bounded nesting, bounded numbers and names.
+ * without leniency: UTF-8, one value, no duplicate property, bounded nesting, numbers, names, texts
+ * and count of values.
  */
 public final class StrictJson {
 
     private static final int MAX_DEPTH = 32;
+    private static final int MAX_NUMBER = 100;
+    private static final int MAX_NAME = 200;
+    private static final int MAX_TEXT = 100_000;
+    private static final int MAX_VALUES = 1_000_000;
+
+    /**
+     * Beyond the exponents of a double: such a number has no use here, and is dear to write out.
+     */
+    private static final int MAX_EXPONENT = 400;
+
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private static final JsonFactory FACTORY =
             JsonFactory.builder()
                     .streamReadConstraints(
                             StreamReadConstraints.builder()
                                     .maxNestingDepth(MAX_DEPTH)
-                                    .maxNumberLength(100)
-                                    .maxNameLength(200)
-                                    .maxStringLength(100_000)
+                                    .maxNumberLength(MAX_NUMBER)
+                                    .maxNameLength(MAX_NAME)
+                                    .maxStringLength(MAX_TEXT)
                                     .build())
                     .build();
 
     private final Faults faults = new Faults();
+    private int values;
 
     private StrictJson() {}
 
@@ -45,37 +62,63 @@ public final class StrictJson {
     public static @Nullable Object read(byte[] utf8) {
         StrictJson reader = new StrictJson();
         Object tree;
-        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), utf8)) {
+        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), decode(utf8))) {
             if (parser.nextToken() == null) {
                 throw unreadable("the body is empty; send one JSON object");
             }
-            tree = reader.value(parser, "");
+            tree = reader.value(parser);
             if (parser.nextToken() != null) {
                 throw unreadable("there is more than one JSON value in the body");
             }
-        } catch (JacksonException e) {
+        } catch (StreamConstraintsException e) {
             throw unreadable(
-                    "not valid JSON at line %d, column %d: %s"
-                            .formatted(
-                                    e.getLocation() == null ? 0 : e.getLocation().getLineNr(),
-                                    e.getLocation() == null ? 0 : e.getLocation().getColumnNr(),
-                                    e.getOriginalMessage()));
+                    "%s: more than is accepted; nesting at most %d deep, numbers at most %d, names %d and texts %d characters"
+                            .formatted(place(e), MAX_DEPTH, MAX_NUMBER, MAX_NAME, MAX_TEXT));
+        } catch (JacksonException e) {
+            throw unreadable("not valid JSON at %s: %s".formatted(place(e), reason(e)));
         }
         reader.faults.throwIfAny();
         return tree;
+    }
+
+    private static String decode(byte[] utf8) {
+        try {
+            String text =
+                    StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(utf8)).toString();
+            return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+        } catch (CharacterCodingException e) {
+            throw unreadable("the body is not UTF-8");
+        }
+    }
+
+    private static String place(JacksonException e) {
+        return e.getLocation() == null
+                ? "an unknown place"
+                : "line %d, column %d"
+                        .formatted(e.getLocation().getLineNr(), e.getLocation().getColumnNr());
+    }
+
+    /** The parser's words without its advice on how to configure it. */
+    private static String reason(JacksonException e) {
+        String message = String.valueOf(e.getOriginalMessage());
+        int advice = message.indexOf(": enable `");
+        return advice < 0 ? message : message.substring(0, advice);
     }
 
     private static FaultsException unreadable(String detail) {
         return new FaultsException(List.of(new Fault("", detail, Fault.Kind.MALFORMED)));
     }
 
-    private @Nullable Object value(JsonParser parser, String pointer) {
+    private @Nullable Object value(JsonParser parser) {
+        if (++values > MAX_VALUES) {
+            throw unreadable("there are more than " + MAX_VALUES + " values in the body");
+        }
         JsonToken token = parser.currentToken();
         return switch (token) {
-            case START_OBJECT -> object(parser, pointer);
-            case START_ARRAY -> array(parser, pointer);
-            case VALUE_STRING -> text(parser.getString(), pointer);
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> parser.getDecimalValue();
+            case START_OBJECT -> object(parser);
+            case START_ARRAY -> array(parser);
+            case VALUE_STRING -> text(parser);
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser);
             case VALUE_TRUE -> true;
             case VALUE_FALSE -> false;
             case VALUE_NULL -> null;
@@ -83,41 +126,68 @@ public final class StrictJson {
         };
     }
 
-    private Map<String, @Nullable Object> object(JsonParser parser, String pointer) {
+    private BigDecimal number(JsonParser parser) {
+        BigDecimal number;
+        try {
+            number = parser.getDecimalValue();
+        } catch (NumberFormatException | ArithmeticException e) {
+            number = null;
+        }
+        if (number == null || Math.abs((long) number.precision() - number.scale()) > MAX_EXPONENT) {
+            faults.malformed(at(parser), "is too large or too small for a number");
+            return BigDecimal.ZERO;
+        }
+        return number;
+    }
+
+    private String text(JsonParser parser) {
+        String text = parser.getString();
+        if (hasLoneSurrogate(text)) {
+            faults.malformed(at(parser), "holds half of a surrogate pair, which is no character");
+        }
+        return text;
+    }
+
+    private Map<String, @Nullable Object> object(JsonParser parser) {
         Map<String, @Nullable Object> properties = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
-            String name = text(parser.currentName(), pointer);
-            String at = Pointer.child(pointer, name);
-            parser.nextToken();
-            Object value = value(parser, at);
+            String name = parser.currentName();
             if (properties.containsKey(name)) {
-                faults.malformed(at, "the property is given twice");
+                faults.malformed(at(parser), "the property is given twice");
             }
-            properties.put(name, value);
+            if (hasLoneSurrogate(name)) {
+                throw unreadable("a name holds half of a surrogate pair, which is no character");
+            }
+            parser.nextToken();
+            properties.put(name, value(parser));
         }
         return properties;
     }
 
-    private List<@Nullable Object> array(JsonParser parser, String pointer) {
+    private List<@Nullable Object> array(JsonParser parser) {
         List<@Nullable Object> elements = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-            elements.add(value(parser, Pointer.child(pointer, elements.size())));
+            elements.add(value(parser));
         }
         return elements;
     }
 
-    /** Half of a surrogate pair is no character: it could neither be stored nor sent back. */
-    private String text(String text, String pointer) {
+    private static String at(JsonParser parser) {
+        return parser.streamReadContext().pathAsPointer().toString();
+    }
+
+    private static boolean hasLoneSurrogate(String text) {
         for (int i = 0; i < text.length(); i++) {
-            if (Character.isHighSurrogate(text.charAt(i))
-                    && i + 1 < text.length()
-                    && Character.isLowSurrogate(text.charAt(i + 1))) {
+            char c = text.charAt(i);
+            if (Character.isHighSurrogate(c)) {
+                if (i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1))) {
+                    return true;
+                }
                 i++;
-            } else if (Character.isSurrogate(text.charAt(i))) {
-                faults.malformed(pointer, "holds half of a surrogate pair, which is no character");
-                return text;
+            } else if (Character.isLowSurrogate(c)) {
+                return true;
             }
         }
-        return text;
+        return false;
     }
 }

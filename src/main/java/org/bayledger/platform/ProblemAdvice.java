@@ -1,26 +1,34 @@
 package org.bayledger.platform;
 
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
 import java.net.URI;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import org.bayledger.check.Fault;
 import org.bayledger.check.FaultsException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.TypeMismatchException;
+import org.springframework.dao.DataAccessResourceFailureException;
+import org.springframework.dao.TransientDataAccessResourceException;
 import org.springframework.http.HttpHeaders;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.http.converter.HttpMessageNotReadableException;
+import org.springframework.transaction.CannotCreateTransactionException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
+import org.springframework.web.context.request.ServletWebRequest;
 import org.springframework.web.context.request.WebRequest;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
+import org.springframework.web.servlet.NoHandlerFoundException;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
+import org.springframework.web.servlet.resource.NoResourceFoundException;
+import org.springframework.web.util.DisconnectedClientHelper;
 
 /** Every fault as an RFC 9457 problem with all its errors, each with its JSON pointer. */
 @RestControllerAdvice
@@ -28,50 +36,84 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     private static final Logger LOG = LoggerFactory.getLogger(ProblemAdvice.class);
 
-    /** One error of a problem, as the contract shows it. */
-    record ErrorEntry(String pointer, String detail) {
-
-        static ErrorEntry of(Fault fault) {
-            return new ErrorEntry(fault.pointer(), fault.detail());
-        }
+    @ExceptionHandler
+    ResponseEntity<Object> faults(FaultsException refused, HttpServletRequest request) {
+        ProblemKind kind =
+                refused.malformed() ? ProblemKind.MALFORMED_REQUEST : ProblemKind.OUT_OF_RANGE;
+        int shown = refused.faults().size();
+        String count = refused.count() == 1 ? "1 fault" : refused.count() + " faults";
+        String where =
+                shown < refused.count()
+                        ? "; the first " + shown + " are in errors."
+                        : "; see errors.";
+        return answer(
+                new Problem(
+                        kind.type().toString(),
+                        kind.title(),
+                        kind.status(),
+                        count + where,
+                        request.getRequestURI(),
+                        refused.faults().stream().map(Problem.ErrorEntry::of).toList()),
+                HttpHeaders.EMPTY);
     }
 
-    @ExceptionHandler
-    ResponseEntity<ProblemDetail> faults(FaultsException refused) {
-        ProblemDetail problem;
-        if (refused.malformed()) {
-            problem = ProblemDetail.forStatus(HttpStatus.BAD_REQUEST);
-            problem.setType(URI.create("/problems/malformed-request"));
-            problem.setTitle("The request can't be read");
-        } else {
-            problem = ProblemDetail.forStatus(HttpStatus.UNPROCESSABLE_CONTENT);
-            problem.setType(URI.create("/problems/out-of-range"));
-            problem.setTitle("The request lies outside what the rules cover");
-        }
-        int count = refused.faults().size();
-        problem.setDetail(count == 1 ? "1 fault; see errors." : count + " faults; see errors.");
-        problem.setProperty("errors", refused.faults().stream().map(ErrorEntry::of).toList());
-        return ResponseEntity.status(problem.getStatus())
-                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
-                .body(problem);
+    /** What the database could not do now; the cause in one line, without a stack trace. */
+    @ExceptionHandler({
+        DataAccessResourceFailureException.class,
+        TransientDataAccessResourceException.class,
+        CannotCreateTransactionException.class
+    })
+    ResponseEntity<Object> unavailable(RuntimeException cause, HttpServletRequest request) {
+        LOG.warn("the database can't be reached: {}", cause.toString());
+        HttpHeaders headers = new HttpHeaders();
+        headers.set(HttpHeaders.RETRY_AFTER, "5");
+        return answer(
+                Problem.of(
+                        ProblemKind.SERVICE_UNAVAILABLE,
+                        "The database can't be reached; try again in a few seconds.",
+                        request.getRequestURI()),
+                headers);
     }
 
     /**
      * What nobody foresaw: logged with a reference that the answer repeats, and nothing more said.
+     * A caller who hung up is not told, and a container's own complaint about the request line is
+     * the caller's.
      */
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> unforeseen(Exception unforeseen) {
+    @Nullable ResponseEntity<Object> unforeseen(Exception cause, HttpServletRequest request) {
+        if (DisconnectedClientHelper.isClientDisconnectedException(cause)) {
+            LOG.debug("the caller hung up", cause);
+            return null;
+        }
+        if (isUnreadable(cause)) {
+            return answer(
+                    Problem.of(
+                            ProblemKind.MALFORMED_REQUEST,
+                            "The query or the body of the request can't be decoded.",
+                            null),
+                    HttpHeaders.EMPTY);
+        }
+        return failure(cause, request.getRequestURI());
+    }
+
+    /** Tomcat's word for a query that it can't decode, or that has too many parameters. */
+    private static boolean isUnreadable(Exception cause) {
+        return cause instanceof org.apache.tomcat.util.http.InvalidParameterException
+                || cause instanceof org.apache.coyote.BadRequestException
+                || (cause instanceof IOException
+                        && cause.getCause() instanceof org.apache.coyote.BadRequestException);
+    }
+
+    private static ResponseEntity<Object> failure(Exception cause, @Nullable String path) {
         String reference = UUID.randomUUID().toString();
-        LOG.error("unforeseen failure {}", reference, unforeseen);
-        ProblemDetail problem =
-                ProblemDetail.forStatusAndDetail(
-                        HttpStatus.INTERNAL_SERVER_ERROR,
-                        "The service failed; it keeps the details under reference " + reference);
-        problem.setType(URI.create("/problems/internal-server-error"));
-        problem.setProperty("errors", List.of());
-        return ResponseEntity.status(problem.getStatus())
-                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
-                .body(problem);
+        LOG.error("unforeseen failure {}", reference, cause);
+        return answer(
+                Problem.of(
+                        ProblemKind.INTERNAL_SERVER_ERROR,
+                        "The service failed; it keeps the details under reference " + reference,
+                        path),
+                HttpHeaders.EMPTY);
     }
 
     @Override
@@ -80,8 +122,15 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
             HttpHeaders headers,
             HttpStatusCode status,
             WebRequest request) {
+        boolean missing =
+                String.valueOf(unreadable.getMessage())
+                        .startsWith("Required request body is missing");
         ProblemDetail problem =
-                ProblemDetail.forStatusAndDetail(status, "The body could not be read.");
+                ProblemDetail.forStatusAndDetail(
+                        status,
+                        missing
+                                ? "The body is missing; send one JSON object."
+                                : "The body could not be read.");
         return handleExceptionInternal(unreadable, problem, headers, status, request);
     }
 
@@ -94,34 +143,65 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
             WebRequest request) {
         ResponseEntity<Object> response =
                 super.handleExceptionInternal(cause, body, headers, status, request);
-        if (response != null && response.getBody() instanceof ProblemDetail problem) {
-            if (problem.getType() == null || "about:blank".equals(problem.getType().toString())) {
-                problem.setType(URI.create("/problems/" + slug(status)));
-            }
-            if (problem.getProperties() == null || !problem.getProperties().containsKey("errors")) {
-                problem.setProperty("errors", errors(cause, problem));
-            }
+        if (response == null || !(response.getBody() instanceof ProblemDetail problem)) {
+            return response;
         }
-        return response;
+        String path =
+                request instanceof ServletWebRequest servlet
+                        ? servlet.getRequest().getRequestURI()
+                        : null;
+        if (status.value() == ProblemKind.INTERNAL_SERVER_ERROR.status()) {
+            return failure(cause, path);
+        }
+        return answer(problem(cause, problem, path), headers);
     }
 
-    private static List<ErrorEntry> errors(Exception cause, ProblemDetail problem) {
-        if (cause instanceof MethodArgumentTypeMismatchException mismatch) {
+    private static Problem problem(Exception cause, ProblemDetail problem, @Nullable String path) {
+        ProblemKind kind = ProblemKind.of(problem.getStatus());
+        URI type = problem.getType();
+        String own = type == null ? "about:blank" : type.toString();
+        boolean ownType = !"about:blank".equals(own);
+        String detail = detail(cause, problem);
+        return new Problem(
+                ownType ? own : kind.type().toString(),
+                ownType ? String.valueOf(problem.getTitle()) : kind.title(),
+                problem.getStatus(),
+                detail,
+                path,
+                errors(problem, detail));
+    }
+
+    private static String detail(Exception cause, ProblemDetail problem) {
+        if (cause instanceof NoResourceFoundException || cause instanceof NoHandlerFoundException) {
+            return "There is nothing at this path.";
+        }
+        if (cause instanceof TypeMismatchException mismatch) {
             Class<?> type = mismatch.getRequiredType();
-            String accepted =
-                    type != null && type.isEnum()
-                            ? "must be one of " + List.of(type.getEnumConstants())
-                            : "is not what is accepted there";
-            return List.of(new ErrorEntry("", mismatch.getName() + " " + accepted));
+            String name =
+                    mismatch instanceof MethodArgumentTypeMismatchException argument
+                            ? argument.getName()
+                            : String.valueOf(mismatch.getPropertyName());
+            return type != null && type.isEnum()
+                    ? name + " must be one of " + List.of(type.getEnumConstants())
+                    : name + " is not what is accepted there";
         }
         String detail = problem.getDetail();
-        return detail == null ? List.of() : List.of(new ErrorEntry("", detail));
+        return detail == null ? ProblemKind.of(problem.getStatus()).meaning() : detail;
     }
 
-    private static String slug(HttpStatusCode status) {
-        HttpStatus known = HttpStatus.resolve(status.value());
-        return known == null
-                ? Integer.toString(status.value())
-                : known.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private static List<Problem.ErrorEntry> errors(ProblemDetail problem, String detail) {
+        if (problem.getProperties() != null
+                && problem.getProperties().get("errors") instanceof List<?> errors
+                && errors.stream().allMatch(Fault.class::isInstance)) {
+            return errors.stream().map(Fault.class::cast).map(Problem.ErrorEntry::of).toList();
+        }
+        return List.of(new Problem.ErrorEntry("", detail));
+    }
+
+    private static ResponseEntity<Object> answer(Problem problem, HttpHeaders headers) {
+        return ResponseEntity.status(problem.status())
+                .headers(headers)
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .body(problem);
     }
 }

@@ -1,11 +1,14 @@
 package org.bayledger.platform;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.bayledger.check.Binder;
 import org.bayledger.check.RawJson;
 import org.bayledger.check.StrictJson;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpInputMessage;
 import org.springframework.http.HttpOutputMessage;
 import org.springframework.http.HttpStatus;
@@ -45,6 +48,7 @@ final class RequestReader implements HttpMessageConverter<Object> {
 
     @Override
     public Object read(Class<? extends Object> type, HttpInputMessage input) throws IOException {
+        requireUtf8(input.getHeaders());
         if (input.getHeaders().getContentLength() > maxBytes) {
             throw tooLarge();
         }
@@ -62,12 +66,25 @@ final class RequestReader implements HttpMessageConverter<Object> {
         throw new IllegalStateException("reads only");
     }
 
+    private static void requireUtf8(HttpHeaders headers) {
+        MediaType type = headers.getContentType();
+        Charset charset = type == null ? null : type.getCharset();
+        String encoding = headers.getFirst(HttpHeaders.CONTENT_ENCODING);
+        boolean encoded = encoding != null && !"identity".equalsIgnoreCase(encoding.strip());
+        if (encoded || (charset != null && !charset.equals(StandardCharsets.UTF_8))) {
+            throw refused(
+                    HttpStatus.UNSUPPORTED_MEDIA_TYPE,
+                    "The body must be JSON in UTF-8 without a content encoding.");
+        }
+    }
+
     private ErrorResponseException tooLarge() {
-        HttpStatus status = HttpStatus.CONTENT_TOO_LARGE;
+        return refused(
+                HttpStatus.CONTENT_TOO_LARGE, "The body is larger than " + maxBytes + " bytes.");
+    }
+
+    private static ErrorResponseException refused(HttpStatus status, String detail) {
         return new ErrorResponseException(
-                status,
-                ProblemDetail.forStatusAndDetail(
-                        status, "The body is larger than " + maxBytes + " bytes."),
-                null);
+                status, ProblemDetail.forStatusAndDetail(status, detail), null);
     }
 }

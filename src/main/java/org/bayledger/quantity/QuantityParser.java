@@ -13,7 +13,7 @@ public final class QuantityParser {
 
     private static final String DECIMAL = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d{1,3})?";
     private static final Pattern PLAIN =
-            Pattern.compile("([+-]?" + DECIMAL + ")\\s*([A-Za-z1][A-Za-z0-9/*_]*)");
+            Pattern.compile("([+-]?" + DECIMAL + ")(?:\\s*([A-Za-z][A-Za-z0-9/*_]*)|\\s+(1))");
     private static final Pattern BARE = Pattern.compile("[+-]?" + DECIMAL);
 
     /** A whole number, a decimal, a fraction or a whole number and a fraction of inches. */
@@ -23,8 +23,8 @@ public final class QuantityParser {
 
     private static final Pattern FEET_INCHES =
             Pattern.compile(
-                    "(?<sign>[+-]?)(?:(?<ft>\\d{1,9}(?:\\.\\d+)?)\\s*(?:'|ft))?"
-                            + "(?:\\s*-?\\s*"
+                    "(?<sign>[+-]?)(?:(?<ft>\\d{1,9}(?:\\.\\d+)?)\\s*(?:'|ft)(?:\\s*-?\\s*(?=[\\d.])|$))?"
+                            + "(?:"
                             + INCHES
                             + "\\s*(?:\"|in))?");
 
@@ -46,9 +46,16 @@ public final class QuantityParser {
         if (trimmed.length() > 64) {
             throw new QuantityFormatException("is too long for a quantity");
         }
+        if (BARE.matcher(trimmed).matches()) {
+            if (dimension == Dimension.NONE) {
+                return parse(Double.parseDouble(trimmed), "1", dimension);
+            }
+            throw new QuantityFormatException("has no unit; " + accepted(dimension));
+        }
         Matcher plain = PLAIN.matcher(trimmed);
         if (plain.matches()) {
-            return parse(Double.parseDouble(plain.group(1)), plain.group(2), dimension);
+            String unit = plain.group(2) == null ? plain.group(3) : plain.group(2);
+            return parse(Double.parseDouble(plain.group(1)), unit, dimension);
         }
         if (dimension.symbols().contains("in") && dimension.symbols().contains("ft")) {
             String primes =
@@ -61,12 +68,6 @@ public final class QuantityParser {
             if (feet.matches() && (feet.group("ft") != null || hasInches(feet))) {
                 return feetInches(feet, trimmed);
             }
-        }
-        if (BARE.matcher(trimmed).matches()) {
-            if (dimension == Dimension.NONE) {
-                return parse(Double.parseDouble(trimmed), "1", dimension);
-            }
-            throw new QuantityFormatException("has no unit; " + accepted(dimension));
         }
         throw new QuantityFormatException(
                 "'" + trimmed + "' is not a quantity; " + accepted(dimension));

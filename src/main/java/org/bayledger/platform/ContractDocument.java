@@ -1,0 +1,217 @@
+package org.bayledger.platform;
+
+import com.fasterxml.jackson.databind.JavaType;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.type.TypeFactory;
+import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.PathItem;
+import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.parameters.Parameter;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.responses.ApiResponses;
+import io.swagger.v3.oas.models.tags.Tag;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.bayledger.check.TraceLevel;
+import org.bayledger.platform.RecordSchemas.Direction;
+import org.bayledger.quantity.UnitSystem;
+import org.jspecify.annotations.Nullable;
+import org.springdoc.core.customizers.OpenApiCustomizer;
+
+/**
+ * Finishes the contract that springdoc gathers: schemas from our records, examples from the
+ * resources, the problems each operation can answer with, everything in a fixed order.
+ */
+final class ContractDocument implements OpenApiCustomizer {
+
+    private static final String JSON = "application/json";
+
+    private static final Map<String, String> SHARED_PARAMETERS =
+            Map.of(
+                    "units",
+                    "Units of the computed values:\n" + Javadocs.constants(UnitSystem.class),
+                    "trace",
+                    "How much derivation to give:\n" + Javadocs.constants(TraceLevel.class));
+
+    private final ObjectMapper json = JsonMapper.builder().build();
+
+    @Override
+    public void customise(OpenAPI document) {
+        RecordSchemas schemas = new RecordSchemas();
+        Paths sorted = new Paths();
+        new TreeMap<>(document.getPaths()).forEach(sorted::addPathItem);
+        document.setPaths(sorted);
+        sorted.values().forEach(path -> path.readOperations().forEach(o -> request(o, schemas)));
+        sorted.forEach((path, item) -> answers(path, item, schemas));
+        Components components = new Components();
+        ProblemResponses.addTo(components, schemas);
+        components.setSchemas(raw(schemas.components()));
+        document.setComponents(components);
+        if (document.getTags() != null) {
+            document.setTags(
+                    document.getTags().stream()
+                            .sorted(Comparator.comparing(Tag::getName))
+                            .toList());
+        }
+    }
+
+    @SuppressWarnings({"rawtypes", "unchecked"})
+    private static Map<String, Schema> raw(Map<String, Schema<?>> schemas) {
+        return (Map) schemas;
+    }
+
+    private void request(Operation operation, RecordSchemas schemas) {
+        if (operation.getParameters() != null) {
+            operation.getParameters().forEach(ContractDocument::describe);
+        }
+        if (operation.getRequestBody() != null) {
+            Content content = operation.getRequestBody().getContent();
+            replace(content, Direction.REQUEST, schemas);
+            example(content, operation.getOperationId() + ".request.json");
+        }
+    }
+
+    private static void describe(Parameter parameter) {
+        String shared = SHARED_PARAMETERS.get(parameter.getName());
+        if (parameter.getDescription() == null && shared != null) {
+            parameter.setDescription(shared);
+        }
+    }
+
+    private void answers(String path, PathItem item, RecordSchemas schemas) {
+        for (Operation operation : item.readOperations()) {
+            ApiResponses responses = operation.getResponses();
+            responses.forEach(
+                    (status, response) -> {
+                        replace(response.getContent(), Direction.ANSWER, schemas);
+                        if (status.startsWith("2")) {
+                            example(
+                                    response.getContent(),
+                                    operation.getOperationId() + ".response.json");
+                        }
+                    });
+            ProblemResponses.addTo(path, operation);
+            ApiResponses sorted = new ApiResponses();
+            new TreeMap<String, ApiResponse>(responses).forEach(sorted::addApiResponse);
+            operation.setResponses(sorted);
+        }
+    }
+
+    private static void replace(
+            @Nullable Content content, Direction direction, RecordSchemas schemas) {
+        if (content == null) {
+            return;
+        }
+        for (MediaType media : content.values()) {
+            if (media.getSchema() != null) {
+                media.setSchema(replaced(media.getSchema(), direction, schemas));
+            }
+        }
+    }
+
+    private static Schema<?> replaced(
+            Schema<?> schema, Direction direction, RecordSchemas schemas) {
+        JavaType type = RecordConverter.type(schema.get$ref());
+        if (type != null) {
+            return schemas.of(type, direction);
+        }
+        if (schema.getItems() != null) {
+            schema.setItems(replaced(schema.getItems(), direction, schemas));
+        }
+        return schema;
+    }
+
+    private void example(@Nullable Content content, String resource) {
+        MediaType media = content == null ? null : content.get(JSON);
+        JsonNode example = media == null ? null : resource(resource);
+        if (media != null && example != null) {
+            media.setExample(example);
+        }
+    }
+
+    private @Nullable JsonNode resource(String name) {
+        try (InputStream in = getClass().getResourceAsStream("/contract/" + name)) {
+            return in == null ? null : json.readTree(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The problems that operations can answer with. */
+    private static final class ProblemResponses {
+
+        static void addTo(Components components, RecordSchemas schemas) {
+            JavaType type = TypeFactory.defaultInstance().constructType(Problem.class);
+            Schema<?> schema = schemas.of(type, Direction.ANSWER);
+            for (ProblemKind kind : ProblemKind.values()) {
+                components.addResponses(kind.slug(), response(kind, schema));
+            }
+        }
+
+        private static ApiResponse response(ProblemKind kind, Schema<?> schema) {
+            return new ApiResponse()
+                    .description(kind.title() + ". " + kind.meaning())
+                    .content(
+                            new Content()
+                                    .addMediaType(
+                                            "application/problem+json",
+                                            new MediaType()
+                                                    .schema(schema)
+                                                    .example(ProblemExamples.of(kind))));
+        }
+
+        static void addTo(String path, Operation operation) {
+            add(operation, ProblemKind.MALFORMED_REQUEST);
+            add(operation, ProblemKind.NOT_ACCEPTABLE);
+            add(operation, ProblemKind.INTERNAL_SERVER_ERROR);
+            if (path.contains("{")) {
+                add(operation, ProblemKind.NOT_FOUND);
+            }
+            if (operation.getRequestBody() != null) {
+                add(operation, ProblemKind.CONTENT_TOO_LARGE);
+                add(operation, ProblemKind.UNSUPPORTED_MEDIA_TYPE);
+                add(operation, ProblemKind.OUT_OF_RANGE);
+            }
+            if (path.startsWith("/v1/projects")) {
+                add(operation, ProblemKind.SERVICE_UNAVAILABLE);
+            }
+            if (hasHeader(operation, "If-Match")) {
+                add(operation, ProblemKind.PRECONDITION_FAILED);
+                add(operation, ProblemKind.PRECONDITION_REQUIRED);
+            }
+            if (hasHeader(operation, "Idempotency-Key")) {
+                add(operation, ProblemKind.CONFLICT);
+            }
+        }
+
+        private static boolean hasHeader(Operation operation, String name) {
+            List<Parameter> parameters = operation.getParameters();
+            return parameters != null
+                    && parameters.stream()
+                            .anyMatch(
+                                    parameter ->
+                                            "header".equals(parameter.getIn())
+                                                    && name.equalsIgnoreCase(parameter.getName()));
+        }
+
+        private static void add(Operation operation, ProblemKind kind) {
+            operation
+                    .getResponses()
+                    .addApiResponse(
+                            Integer.toString(kind.status()),
+                            new ApiResponse().$ref("#/components/responses/" + kind.slug()));
+        }
+    }
+}
