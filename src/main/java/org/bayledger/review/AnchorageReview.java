@@ -29,8 +29,7 @@ final class AnchorageReview {
     private final VerticalReview verticals;
     private final List<Finding> own = new ArrayList<>();
 
-    AnchorageReview(
-            ReviewContext context, Bay bay, String pointer, VerticalReview verticals) {
+    AnchorageReview(ReviewContext context, Bay bay, String pointer, VerticalReview verticals) {
         this.context = context;
         this.bay = bay;
         this.pointer = pointer;

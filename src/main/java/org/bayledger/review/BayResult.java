@@ -8,7 +8,8 @@ import org.bayledger.check.Verdict;
  *
  * @param id the bay's name
  * @param verdict on all its items
- * @param items its items: lites, setting blocks, verticals, horizontals, anchorage, seals, retention
+ * @param items its items: lites, setting blocks, verticals, horizontals, anchorage, seals,
+ *     retention
  */
 public record BayResult(String id, Verdict verdict, List<ReviewItem> items) {
 

@@ -54,8 +54,7 @@ record Checked(ReviewItem item, List<Finding> findings) {
                                                     pointer,
                                                     fault.pointer() + " " + fault.detail())));
             return new Checked(
-                    new ReviewItem(
-                            id, name, Verdict.UNDETERMINED, null, wind, null, null, said),
+                    new ReviewItem(id, name, Verdict.UNDETERMINED, null, wind, null, null, said),
                     List.of());
         }
         return new Checked(
@@ -72,8 +71,7 @@ record Checked(ReviewItem item, List<Finding> findings) {
     }
 
     /** An item for which the document left out what its check needs. */
-    static Checked missing(
-            String id, String name, String code, String pointer, String text) {
+    static Checked missing(String id, String name, String code, String pointer, String text) {
         return new Checked(
                 new ReviewItem(
                         id,

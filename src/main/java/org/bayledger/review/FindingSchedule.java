@@ -32,8 +32,7 @@ final class FindingSchedule {
 
     private FindingSchedule() {}
 
-    static List<ReviewResult.ReviewFinding> of(
-            ReviewContext context, List<List<Checked>> checked) {
+    static List<ReviewResult.ReviewFinding> of(ReviewContext context, List<List<Checked>> checked) {
         FindingSchedule schedule = new FindingSchedule();
         schedule.document(context);
         for (int i = 0; i < checked.size(); i++) {
@@ -56,8 +55,7 @@ final class FindingSchedule {
                                         of.pointer,
                                         key.text(),
                                         List.copyOf(of.items))));
-        findings.sort(
-                Comparator.comparing(ReviewResult.ReviewFinding::severity).reversed());
+        findings.sort(Comparator.comparing(ReviewResult.ReviewFinding::severity).reversed());
         return findings;
     }
 
@@ -107,8 +105,7 @@ final class FindingSchedule {
                         b++) {
                     Bay right = bays.get(face.get(b));
                     double common =
-                            Math.min(left.top(), right.top())
-                                    - Math.max(left.sill(), right.sill());
+                            Math.min(left.top(), right.top()) - Math.max(left.sill(), right.sill());
                     if (common > Layout.TOUCH) {
                         merge(
                                 Finding.action(
@@ -120,8 +117,7 @@ final class FindingSchedule {
                                                 + right.id()
                                                 + " stand on the same piece of wall, over a height"
                                                 + " of "
-                                                + context.reporting.text(
-                                                        Dimension.DISTANCE, common)
+                                                + context.reporting.text(Dimension.DISTANCE, common)
                                                 + "."),
                                 "/bays/" + face.get(b) + "/offset");
                     }

@@ -14,5 +14,4 @@ import org.jspecify.annotations.Nullable;
 public record GlazingPocket(
         @Measured(value = Dimension.LENGTH, sign = Sign.POSITIVE, max = 1)
                 @Nullable Double edgeClearance,
-        @Measured(value = Dimension.LENGTH, sign = Sign.POSITIVE, max = 1)
-                @Nullable Double bite) {}
+        @Measured(value = Dimension.LENGTH, sign = Sign.POSITIVE, max = 1) @Nullable Double bite) {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 
@@ -13,10 +14,10 @@ final class Layout {
     /** Gaps and overlaps up to this are rounding between units, m. */
     static final double TOUCH = 0.001;
 
-    private final Map<String, TreeMap<Double, List<Bay>>> byRight = new HashMap<>();
-    private final Map<String, TreeMap<Double, List<Bay>>> byLeft = new HashMap<>();
-    private final Map<String, TreeMap<Double, List<Bay>>> byTop = new HashMap<>();
-    private final Map<String, TreeMap<Double, List<Bay>>> bySill = new HashMap<>();
+    private final Map<String, NavigableMap<Double, List<Bay>>> byRight = new HashMap<>();
+    private final Map<String, NavigableMap<Double, List<Bay>>> byLeft = new HashMap<>();
+    private final Map<String, NavigableMap<Double, List<Bay>>> byTop = new HashMap<>();
+    private final Map<String, NavigableMap<Double, List<Bay>>> bySill = new HashMap<>();
 
     Layout(List<Bay> bays) {
         for (Bay bay : bays) {
@@ -28,16 +29,18 @@ final class Layout {
     }
 
     private static void index(
-            Map<String, TreeMap<Double, List<Bay>>> index, Bay bay, ToDoubleFunction<Bay> edge) {
+            Map<String, NavigableMap<Double, List<Bay>>> index,
+            Bay bay,
+            ToDoubleFunction<Bay> edge) {
         index.computeIfAbsent(bay.elevation(), name -> new TreeMap<>())
                 .computeIfAbsent(edge.applyAsDouble(bay), at -> new ArrayList<>())
                 .add(bay);
     }
 
     private static List<Bay> at(
-            Map<String, TreeMap<Double, List<Bay>>> index, String elevation, double edge) {
+            Map<String, NavigableMap<Double, List<Bay>>> index, String elevation, double edge) {
         List<Bay> found = new ArrayList<>();
-        TreeMap<Double, List<Bay>> face = index.get(elevation);
+        NavigableMap<Double, List<Bay>> face = index.get(elevation);
         if (face != null) {
             face.subMap(edge - TOUCH, true, edge + TOUCH, true).values().forEach(found::addAll);
         }

@@ -78,13 +78,13 @@ final class LiteReview {
         double height = bay.rows().get(row - 1);
         if (buildUp == null) {
             String text = "No glass type was given for this lite.";
-            glass.add(Checked.missing(id, "glass", "GLASS_NOT_GIVEN", pointer + "/glassType", text));
+            glass.add(
+                    Checked.missing(id, "glass", "GLASS_NOT_GIVEN", pointer + "/glassType", text));
         } else {
             double from = bay.columnStart(column);
             double top = bay.sill() + bay.rowStart(row) + height;
             ReviewContext.Seen seen =
-                    context.wind(
-                            pointer, bay.elevation(), from, from + width, width * height, top);
+                    context.wind(pointer, bay.elevation(), from, from + width, width * height, top);
             glass.add(
                     Checked.run(
                             id,
@@ -141,7 +141,6 @@ final class LiteReview {
                                     new SettingBlocksRequest(
                                             width,
                                             height,
-                                            null,
                                             mass,
                                             support,
                                             below(column, row),
@@ -174,8 +173,7 @@ final class LiteReview {
                 return null;
             }
             if (bay.sillSupport() == BlockSupport.Kind.SHIMMED_SILL) {
-                return new BlockSupport(
-                        BlockSupport.Kind.SHIMMED_SILL, null, null, null, null);
+                return new BlockSupport(BlockSupport.Kind.SHIMMED_SILL, null, null, null, null);
             }
         }
         return horizontal == null

@@ -84,7 +84,9 @@ record MullionLine(
                 certain);
     }
 
-    /** Positions of the anchors above the sill; a stack joint at the sill holds the foot as well. */
+    /**
+     * Positions of the anchors above the sill; a stack joint at the sill holds the foot as well.
+     */
     private static List<Double> anchored(Bay bay, List<Finding> findings, String pointer) {
         List<Double> held = new ArrayList<>();
         if (bay.anchors() == null) {
@@ -95,8 +97,7 @@ record MullionLine(
                 .sorted()
                 .forEach(
                         at -> {
-                            if (held.isEmpty()
-                                    || at - held.get(held.size() - 1) > Layout.TOUCH) {
+                            if (held.isEmpty() || at - held.get(held.size() - 1) > Layout.TOUCH) {
                                 held.add(at);
                             }
                         });
@@ -145,8 +146,7 @@ record MullionLine(
         for (int i = 0; i < joints.size(); i++) {
             double at = joints.get(i).elevation() - bay.sill();
             boolean inside = at > start + Layout.TOUCH && at < end - Layout.TOUCH;
-            boolean hinge =
-                    hinges.stream().anyMatch(h -> Math.abs(h + start - at) < AGREES);
+            boolean hinge = hinges.stream().anyMatch(h -> Math.abs(h + start - at) < AGREES);
             if (inside && !hinge) {
                 all = false;
                 findings.add(

@@ -33,8 +33,7 @@ final class NoteSchedule {
         return notes;
     }
 
-    private static void add(
-            Map<String, List<String>> notes, @Nullable String text, String item) {
+    private static void add(Map<String, List<String>> notes, @Nullable String text, String item) {
         if (text != null) {
             notes.computeIfAbsent(text, words -> new ArrayList<>()).add(item);
         }

@@ -52,10 +52,7 @@ final class RetentionReview {
                     check(
                             id,
                             new RetentionRequest(
-                                    retention,
-                                    width,
-                                    shortSide(),
-                                    ReviewContext.NO_LOAD),
+                                    retention, width, shortSide(), ReviewContext.NO_LOAD),
                             vertical.at() - vertical.left(),
                             vertical.at() + vertical.right(),
                             spacing * width,
@@ -95,14 +92,8 @@ final class RetentionReview {
     }
 
     private Checked check(
-            String id,
-            RetentionRequest still,
-            double from,
-            double to,
-            double area,
-            double top) {
-        ReviewContext.Seen seen =
-                context.wind(pointer, bay.elevation(), from, to, area, top);
+            String id, RetentionRequest still, double from, double to, double area, double top) {
+        ReviewContext.Seen seen = context.wind(pointer, bay.elevation(), from, to, area, top);
         return Checked.run(
                 id,
                 NAME,

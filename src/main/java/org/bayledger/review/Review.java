@@ -48,8 +48,7 @@ public final class Review {
             Verdict verdict = Verdict.ofAll(items.stream().map(ReviewItem::verdict).toList());
             bays.add(new BayResult(document.bays().get(i).id(), verdict, items));
         }
-        List<ReviewResult.ReviewFinding> findings =
-                FindingSchedule.of(context, checked);
+        List<ReviewResult.ReviewFinding> findings = FindingSchedule.of(context, checked);
         Verdict verdict = Verdict.ofAll(bays.stream().map(BayResult::verdict).toList());
         if (findings.stream()
                 .anyMatch(

@@ -39,8 +39,7 @@ final class ReviewContext {
         document.glass().forEach(type -> glass.put(type.id(), type.buildUp()));
         document.metal().forEach(type -> sections.put(type.id(), type.section()));
         boolean european =
-                document.site() != null
-                        && document.site().standard() == WindStandard.EN_1991_1_4;
+                document.site() != null && document.site().standard() == WindStandard.EN_1991_1_4;
         deflectionRule = european ? DeflectionRule.EN_13830 : DeflectionRule.IBC;
         SitePressures found = document.site() == null ? null : SitePressures.of(document.site());
         pressures = found;

@@ -128,8 +128,7 @@ public record ReviewDocument(
                     lite.row() <= bay.rows().size(),
                     pointer + "/row",
                     "the bay has " + bay.rows().size() + " rows");
-            faults.require(
-                    seen.add(lite.column() + "-" + lite.row()), pointer, "is given twice");
+            faults.require(seen.add(lite.column() + "-" + lite.row()), pointer, "is given twice");
             named(faults, pointer + "/glassType", lite.glassType(), glass);
         }
     }

@@ -44,8 +44,7 @@ final class SealReview {
             }
         }
         ReviewContext.Seen seen =
-                context.wind(
-                        pointer, bay.elevation(), bay.offset(), bay.right(), area, bay.top());
+                context.wind(pointer, bay.elevation(), bay.offset(), bay.right(), area, bay.top());
         return Checked.run(
                 id,
                 NAME,
@@ -94,8 +93,7 @@ final class SealReview {
         List<Double> splices = new ArrayList<>();
         for (double hinge : mullion.hinges()) {
             boolean stack =
-                    stacks != null
-                            && stacks.stream().anyMatch(at -> Math.abs(at - hinge) < 0.003);
+                    stacks != null && stacks.stream().anyMatch(at -> Math.abs(at - hinge) < 0.003);
             if (!stack && hinge < bay.height() - Layout.TOUCH) {
                 splices.add(hinge);
             }

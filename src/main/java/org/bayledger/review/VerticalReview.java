@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import org.bayledger.anchorage.Anchor;
 import org.bayledger.check.Finding;
@@ -136,7 +137,7 @@ final class VerticalReview {
     }
 
     private void addEdges(
-            Bay of, MullionLine held, TreeSet<Double> seen, List<GlassEdge> edges) {
+            Bay of, MullionLine held, NavigableSet<Double> seen, List<GlassEdge> edges) {
         for (int row = 1; row <= of.rows().size(); row++) {
             double from = of.sill() - bay.sill() + of.rowStart(row) - held.start();
             double to = from + of.rows().get(row - 1);

@@ -13,11 +13,11 @@ import org.bayledger.wind.ZonePressure;
 import org.bayledger.wind.ZoneStrip;
 
 /**
- * The schedule of wind pressures: both signs for every zone of every elevation, whether a bay stands
- * there or not.
+ * The schedule of wind pressures: both signs for every zone of every elevation, whether a bay
+ * stands there or not.
  *
- * <p>For each kind of component a row takes the smallest effective wind area and the greatest height
- * at which the elevation has one, so that no component of the kind sees more in that zone.
+ * <p>For each kind of component a row takes the smallest effective wind area and the greatest
+ * height at which the elevation has one, so that no component of the kind sees more in that zone.
  */
 final class WindSchedule {
 
@@ -83,8 +83,7 @@ final class WindSchedule {
 
     private static Map<String, EnumMap<ReviewResult.Component, Extremes>> seen(
             ReviewContext context, List<BayResult> results) {
-        Map<String, EnumMap<ReviewResult.Component, Extremes>> seen =
-                new java.util.HashMap<>();
+        Map<String, EnumMap<ReviewResult.Component, Extremes>> seen = new java.util.HashMap<>();
         for (int i = 0; i < results.size(); i++) {
             String face = context.document.bays().get(i).elevation();
             for (ReviewItem item : results.get(i).items()) {
@@ -94,8 +93,7 @@ final class WindSchedule {
                 }
                 double area = item.wind().effectiveWindArea().si();
                 double height = item.wind().height().si();
-                seen.computeIfAbsent(
-                                face, name -> new EnumMap<>(ReviewResult.Component.class))
+                seen.computeIfAbsent(face, name -> new EnumMap<>(ReviewResult.Component.class))
                         .merge(
                                 kind,
                                 new Extremes(area, height),
@@ -105,8 +103,7 @@ final class WindSchedule {
         return seen;
     }
 
-    private static ReviewResult.@org.jspecify.annotations.Nullable Component kind(
-            ReviewItem item) {
+    private static ReviewResult.@org.jspecify.annotations.Nullable Component kind(ReviewItem item) {
         if (item.check().equals("glass")) {
             return ReviewResult.Component.LITE;
         }
