@@ -5,7 +5,8 @@ package org.bayledger.mechanics;
  *
  * <p>Between neighbouring zeros of its derivative a polynomial is monotone, so that a change of
  * sign there brackets exactly one crossing; taken from degree one upward this finds all of them. A
- * zero that only touches is not a crossing and is not reported.
+ * zero that only touches is not looked for: it is no extreme of the function of which this is the
+ * derivative.
  */
 final class BeamRoots {
 
@@ -40,8 +41,6 @@ final class BeamRoots {
                 double atRight = value(derivative, order, right);
                 if ((atLeft < 0 && atRight > 0) || (atLeft > 0 && atRight < 0)) {
                     here[next++] = bracketed(order, left, atLeft, right);
-                } else if (atRight == 0 && i < count) {
-                    here[next++] = right;
                 }
                 left = right;
                 atLeft = atRight;

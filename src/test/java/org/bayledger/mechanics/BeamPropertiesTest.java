@@ -15,7 +15,7 @@ class BeamPropertiesTest {
 
     /** One of the places on a grid of 200 steps, which binary numbers can state exactly. */
     private static double grid(Random random, double length) {
-        return length / 200 * (1 + random.nextInt(199));
+        return length / 200 * random.nextInt(201);
     }
 
     /** A stable beam of two to six supports, up to three hinges and up to three rigidities. */
@@ -164,6 +164,10 @@ class BeamPropertiesTest {
                 assertThat(beam.moment(hinge)).isCloseTo(0, within(1e-11 * momentScale(beam)));
             }
             for (double end : List.of(0.0, model.length())) {
+                if (model.loads().stream()
+                        .anyMatch(load -> load instanceof BeamLoad.Moment m && m.at() == end)) {
+                    continue;
+                }
                 assertThat(beam.moment(end)).isCloseTo(0, within(1e-11 * momentScale(beam)));
             }
         }

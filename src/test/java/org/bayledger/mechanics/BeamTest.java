@@ -303,9 +303,12 @@ class BeamTest {
                 BeamModel.uniform(
                         2 * L, List.of(0.0, L, 2 * L), List.of(), EI, List.<BeamLoad>of());
 
-        BeamSolution pressed = Beam.solve(model.withLoads(List.of(new BeamLoad.Force(L, P))));
-        assertReactions(pressed, P, 0, 1, 0);
-        assertClose(pressed.greatestDeflection().value(), 0);
+        for (int i = 0; i < 3; i++) {
+            double[] shares = {0, 0, 0};
+            shares[i] = 1;
+            BeamModel overSupport = model.withLoads(List.of(new BeamLoad.Force(i * L, P)));
+            assertReactions(Beam.solve(overSupport), P, shares);
+        }
 
         // by symmetry half of the moment goes to either span, as to the end of a simple span
         double m = 900;
@@ -394,7 +397,7 @@ class BeamTest {
     @Test
     void spansOfUnlikeRigidityUpToTheGreatestRatio() {
         // by hand: m L / 3 (1 / EI1 + 1 / EI2) = -w L^3 / (24 EI1), the first span loaded
-        for (double ratio : new double[] {1e-6, 1e-3, 1.0 / 3, 1, 40, 1e6}) {
+        for (double ratio : new double[] {2e-6, 1e-3, 1.0 / 3, 1, 40, 5e5}) {
             BeamSolution beam =
                     Beam.solve(
                             new BeamModel(
