@@ -23,6 +23,10 @@ import org.bayledger.glazing.Pane;
  * modulus (Pa); E Young's modulus of glass (Pa); a the shorter side, or the span on two edges (m);
  * Gamma shear transfer, 0 for loose plies, 1 for plies that act as one.
  *
+ * <p>Where one ply is much thinner than the other it can be stressed more as part of one piece than
+ * loose. The thickness for stress is therefore the least of both plies at Gamma and at 1; a colder
+ * interlayer then never turns out to be the worse.
+ *
  * <p>More than two plies are taken as loose (Gamma = 0), whatever the interlayer: the least that
  * they can do.
  *
@@ -68,10 +72,11 @@ record EffectiveThickness(double deflection, double stress, double onePiece, dou
         double gamma = stiffness / (stiffness + 9.6 * GlassModel.ELASTIC_MODULUS * is * hv);
         double cubes = h1 * h1 * h1 + h2 * h2 * h2;
         double bending = cubes + 12 * gamma * is;
-        double stress1 = Math.sqrt(bending / (h1 + 2 * gamma * hs2));
-        double stress2 = Math.sqrt(bending / (h2 + 2 * gamma * hs1));
+        double rigid = cubes + 12 * is;
+        double soft = Math.min(bending / (h1 + 2 * gamma * hs2), bending / (h2 + 2 * gamma * hs1));
+        double whole = Math.min(rigid / (h1 + 2 * hs2), rigid / (h2 + 2 * hs1));
         return new EffectiveThickness(
-                Math.cbrt(bending), Math.min(stress1, stress2), Math.cbrt(cubes + 12 * is), gamma);
+                Math.cbrt(bending), Math.sqrt(Math.min(soft, whole)), Math.cbrt(rigid), gamma);
     }
 
     /** cbrt(sum h^3 + 12 sum h z^2), z from the common centroid to the middle of each ply, m. */

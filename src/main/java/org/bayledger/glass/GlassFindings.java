@@ -105,16 +105,29 @@ final class GlassFindings {
         }
         for (int i = 0; i < sums.panes().size(); i++) {
             if (sums.isDoubted(i) && !failed) {
-                undetermined(
-                        "FAILURE_MODEL_DISAGREES",
-                        GlassRequest.panePointer(i),
-                        "For this duration the failure model gives pane "
-                                + (i + 1)
-                                + " a greater breakage probability than asked for, although the"
-                                + " practice's factor on the load allows it: much of the load is"
-                                + " carried by membrane action. A person has to decide.");
+                doubt(i);
             }
         }
+    }
+
+    private void doubt(int index) {
+        PaneSums pane = sums.panes().get(index);
+        double direct =
+                GlassModel.of(request)
+                        .resistance(
+                                pane.thickness().stress(),
+                                sums.askedProbability(),
+                                sums.duration());
+        undetermined(
+                "FAILURE_MODEL_DISAGREES",
+                GlassRequest.panePointer(index),
+                "For this duration the failure model gives pane %d a greater breakage probability"
+                                .formatted(index + 1)
+                        + " than asked for, although the practice's factor on the load allows it:"
+                        + " much of the load is carried by membrane action. By the model the pane"
+                        + " resists "
+                        + reporting.text(Dimension.PRESSURE, direct * pane.loadShareFactor())
+                        + ". A person has to decide.");
     }
 
     private void load(AllowableLoad load) {

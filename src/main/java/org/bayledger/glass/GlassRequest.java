@@ -47,7 +47,9 @@ public record GlassRequest(
         @Nullable SpanDirection spanDirection,
         GlassBuildUp glass,
         GlassLoad load,
-        @DecimalMin("0.0001") @DecimalMax("0.1") @Nullable Double breakageProbability,
+        @DecimalMin(value = "0.0001", message = "must be at least 0.0001")
+                @DecimalMax(value = "0.1", message = "must be at most 0.1")
+                @Nullable Double breakageProbability,
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE)
                 @Nullable Double centerDeflectionLimit) {
 

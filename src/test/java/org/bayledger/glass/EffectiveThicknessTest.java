@@ -81,12 +81,10 @@ class EffectiveThicknessTest {
             assertThat(stiff.deflection())
                     .isGreaterThan(soft.deflection())
                     .isLessThan(soft.onePiece());
-            assertThat(stiff.stress()).isGreaterThan(soft.stress());
+            assertThat(stiff.stress()).isGreaterThanOrEqualTo(soft.stress());
             assertThat(soft.deflection()).isGreaterThan(Math.cbrt(cube(h1) + cube(h2)));
             assertThat(turned.deflection()).isCloseTo(soft.deflection(), within(1e-12));
             assertThat(turned.stress()).isCloseTo(soft.stress(), within(1e-12));
-            double cubes = cube(h1) + cube(h2);
-            assertThat(soft.stress()).isGreaterThan(Math.sqrt(cubes / Math.max(h1, h2)));
         }
     }
 

@@ -284,6 +284,16 @@ class GlassCheckTest {
         assertRefused(
                 lite("1200 mm", "1500 mm", List.of(SIX), GUST, ",\"breakageProbability\":0"),
                 "/breakageProbability");
+        assertThatThrownBy(
+                        () ->
+                                bind(
+                                        lite(
+                                                "1 m",
+                                                "1 m",
+                                                List.of(SIX),
+                                                GUST,
+                                                ",\"breakageProbability\":0.2")))
+                .hasMessageContaining("must be at most 0.1");
     }
 
     @Test
@@ -293,7 +303,7 @@ class GlassCheckTest {
         double monolithic =
                 run(lite("1200 mm", "1500 mm", List.of(SIX), month, "")).loadResistance().si();
         GlassResult laminated = run(lite("1200 mm", "1500 mm", List.of(three), month, ""));
-        assertThat(laminated.loadResistance().si()).isLessThan(0.75 * monolithic);
+        assertThat(laminated.loadResistance().si()).isLessThan(0.9 * monolithic);
         GlassResult gust = run(lite("1200 mm", "1500 mm", three));
         assertThat(gust.loadResistance().si())
                 .isGreaterThan(0.75 * run(EXAMPLE).loadResistance().si());
@@ -347,7 +357,7 @@ class GlassCheckTest {
                                         "-0.1 kPa",
                                         ",\"duration\":\"30 d\""),
                                 ""));
-        assertThat(near.panes().get(0).breakageProbability()).isGreaterThan(0.0085);
+        assertThat(near.panes().get(0).breakageProbability()).isGreaterThan(0.02);
         assertThat(near.outcome().verdict()).isEqualTo(Verdict.UNDETERMINED);
         assertThat(codes(near)).contains("FAILURE_MODEL_DISAGREES");
     }
@@ -467,10 +477,7 @@ class GlassCheckTest {
             GlassResult failed = run(json);
             assertThat(failed.outcome().verdict()).as(json).isEqualTo(Verdict.EXCEEDED);
             List<Remedy> remedies = failed.outcome().remedies();
-            assertThat(remedies)
-                    .as(json)
-                    .anyMatch(remedy -> remedy.text().startsWith("Thicker"))
-                    .anyMatch(remedy -> remedy.text().startsWith("Smaller"));
+            assertThat(remedies).as(json).anyMatch(remedy -> remedy.text().startsWith("Thicker"));
             for (Remedy remedy : remedies) {
                 GlassResult after = after(json, remedy);
                 assertThat(after.outcome().verdict())
@@ -483,8 +490,21 @@ class GlassCheckTest {
     }
 
     @Test
-    void offersTheNextTreatmentToo() {
-        GlassResult failed = run(lite("1200 mm", "1500 mm", List.of(SIX), gust("4 kPa"), ""));
+    void offersTheNextTreatmentAndASmallerLiteToo() {
+        String json = lite("1200 mm", "1500 mm", List.of(SIX), gust("3.5 kPa"), "");
+        GlassResult failed = run(json);
+        List<Remedy> smaller =
+                failed.outcome().remedies().stream()
+                        .filter(remedy -> remedy.text().startsWith("Smaller"))
+                        .toList();
+        assertThat(smaller)
+                .extracting(remedy -> remedy.changes().get(0).pointer())
+                .containsExactly("/width", "/height");
+        for (Remedy remedy : smaller) {
+            GlassResult after = after(json, remedy);
+            assertThat(after.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
+            assertThat(after.outcome().utilization()).isBetween(0.95, 1.0);
+        }
         assertThat(failed.outcome().remedies())
                 .anySatisfy(
                         remedy ->
