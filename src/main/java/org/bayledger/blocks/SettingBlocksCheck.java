@@ -84,7 +84,7 @@ public final class SettingBlocksCheck {
                 findings,
                 trace,
                 length,
-                mass(request),
+                request.mass(),
                 null,
                 place,
                 candidates,
@@ -94,7 +94,7 @@ public final class SettingBlocksCheck {
 
     private static SettingBlocksResult onMember(
             SettingBlocksRequest request, Reporting reporting, Trace trace, double length) {
-        Double mass = mass(request);
+        Double mass = request.mass();
         List<Finding> findings = new ArrayList<>(BlockFindings.missing(request, mass));
         Verdict verdict = Verdict.SATISFIED;
         boolean oneLite = true;
@@ -135,13 +135,20 @@ public final class SettingBlocksCheck {
                     ShopDrawingNote.none(),
                     null);
         }
-        trace.step(
-                "P",
-                "weight on each block",
-                Dimension.FORCE,
-                load,
-                "m g / 2, g = 9.80665 m/s2",
-                "standard gravity, 3rd CGPM 1901");
+        trace.detail(
+                        "m",
+                        "mass of the lite",
+                        Dimension.MASS,
+                        mass,
+                        request.glass() == null ? "input" : "area mass of the build-up x A",
+                        request.glass() == null ? "input" : "glass 2500 kg/m3 (from memory)")
+                .step(
+                        "P",
+                        "weight on each block",
+                        Dimension.FORCE,
+                        load,
+                        "m g / 2, g = 9.80665 m/s2",
+                        "standard gravity, 3rd CGPM 1901");
         List<BlockCandidate> usable =
                 candidates.stream().filter(candidate -> places.fits(candidate.point())).toList();
         for (BlockCandidate candidate : usable) {
@@ -195,10 +202,6 @@ public final class SettingBlocksCheck {
                 candidates,
                 BlockNotes.of(place, chosen.eligible(), reporting),
                 null);
-    }
-
-    private static @Nullable Double mass(SettingBlocksRequest request) {
-        return request.glassWeight();
     }
 
     private static @Nullable HorizontalDeflection horizontal(BlockSupport support) {

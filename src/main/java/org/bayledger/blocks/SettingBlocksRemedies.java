@@ -129,6 +129,7 @@ final class SettingBlocksRemedies {
                         new SettingBlocksRequest(
                                 request.width(),
                                 request.height(),
+                                request.glass(),
                                 request.glassWeight(),
                                 support,
                                 below,

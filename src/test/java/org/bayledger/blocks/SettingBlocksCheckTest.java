@@ -190,6 +190,34 @@ class SettingBlocksCheckTest {
         assertThat(tried).isGreaterThan(12);
     }
 
+    /** Two panes of 6 mm: 2 x 0.006 x 2500 = 30 kg/m2, on 80 ft2 = 7.4322 m2 223 kg by hand. */
+    @Test
+    void weighsTheGlassItself() {
+        String glass =
+                """
+                "glass":{"panes":[{"nominalThickness":"6 mm","heatTreatment":"ANNEALED"},
+                                  {"nominalThickness":"6 mm","heatTreatment":"ANNEALED"}],
+                         "cavities":[{"width":"12 mm"}]}""";
+        String weighed = LITE.formatted(12, "").replace("\"glassWeight\":\"520 lb\"", glass);
+        SettingBlocksResult result = run(weighed);
+        assertThat(Objects.requireNonNull(result.glassWeight()).si())
+                .isCloseTo(222.97, offset(0.01));
+        assertThat(inches(recommended(result).memberDeflection()))
+                .isCloseTo(0.1062 * 222.97 / (520 * 0.45359237), offset(5e-5));
+        assertThatThrownBy(
+                        () ->
+                                bind(
+                                        weighed.replace(
+                                                "\"height\"",
+                                                "\"glassWeight\":\"5 kg\",\"height\"")))
+                .isInstanceOfSatisfying(
+                        FaultsException.class,
+                        e ->
+                                assertThat(e.faults())
+                                        .extracting(Fault::pointer)
+                                        .containsExactly("/glassWeight"));
+    }
+
     /** 0.1 in of block for each square foot and 4 in at least. */
     @Test
     void sizesTheBlocksByTheGlassArea() {

@@ -1,0 +1,37 @@
+package org.bayledger.anchorage;
+
+import java.util.List;
+import org.bayledger.check.Verdict;
+import org.bayledger.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What happens in one joint, from the installed state. What is not known is not in the sums, and
+ * the verdict is then at best undetermined.
+ *
+ * @param elevation of the joint
+ * @param freeLength length of metal that moves into it
+ * @param opening plain sum of what opens it
+ * @param closing plain sum of what closes it
+ * @param parts the share of each cause
+ * @param requiredWidth least width as drawn; null without the sealant's movement capability
+ * @param widthWhenClosed metal to metal, built too narrow by the tolerance and closed, negative
+ *     where the metal would touch; null without a width as drawn
+ * @param utilization required width over width as drawn; null where either is not known
+ * @param verdict on this joint
+ */
+public record JointResult(
+        Quantity elevation,
+        Quantity freeLength,
+        Quantity opening,
+        Quantity closing,
+        List<MovementPart> parts,
+        @Nullable Quantity requiredWidth,
+        @Nullable Quantity widthWhenClosed,
+        @Nullable Double utilization,
+        Verdict verdict) {
+
+    public JointResult {
+        parts = List.copyOf(parts);
+    }
+}

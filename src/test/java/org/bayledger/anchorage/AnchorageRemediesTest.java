@@ -1,0 +1,73 @@
+package org.bayledger.anchorage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.bayledger.check.Binder;
+import org.bayledger.check.Remedy;
+import org.bayledger.check.Reporting;
+import org.bayledger.check.StrictJson;
+import org.bayledger.check.TraceLevel;
+import org.bayledger.check.Verdict;
+import org.bayledger.quantity.UnitSystem;
+import org.jspecify.annotations.NullMarked;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+@NullMarked
+class AnchorageRemediesTest {
+
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
+    private static AnchorageMovementResult run(byte[] json, UnitSystem units) {
+        return AnchorageMovementCheck.run(
+                Binder.bind(StrictJson.read(json), AnchorageMovementRequest.class),
+                new Reporting(units, TraceLevel.GOVERNING));
+    }
+
+    /** The request with the changes of a remedy written where their pointers say. */
+    private static byte[] applied(String json, Remedy remedy) {
+        JsonNode root = JSON.readTree(json);
+        for (Remedy.Change change : remedy.changes()) {
+            int cut = change.pointer().lastIndexOf('/');
+            JsonNode parent = root.at(change.pointer().substring(0, cut));
+            String name = change.pointer().substring(cut + 1);
+            assertThat(parent).isNotInstanceOf(ArrayNode.class);
+            ((ObjectNode) parent).put(name, String.valueOf(change.to()));
+        }
+        return JSON.writeValueAsBytes(root);
+    }
+
+    @Test
+    void everyRemedyPassesWhenItIsApplied() {
+        String sound = AnchorageMovementCheckTest.SOUND;
+        String short4 = "\"40 ft\",\"slotUp\":\"0.5 in\",\"slotDown\":\"0.5 in\"";
+        String weak2 =
+                "\"14 ft\",\"windReactionPositive\":\"900 lbf\",\"windReactionNegative\":\"-1200 lbf\","
+                        + "\"allowableWindForce\":\"1000 lbf\",\"deadLoadReaction\":\"300 lbf\","
+                        + "\"allowableDeadLoadForce\":\"200 lbf\",\"role\"";
+        String unfixed = sound.replace("28 ft\",\"role\":\"DEAD", "28 ft\",\"role\":\"WIND");
+        for (String json :
+                List.of(
+                        sound.replace("1.75 in", "0.75 in"),
+                        sound.replace("\"40 ft\"", short4),
+                        sound.replace("\"14 ft\",\"role\"", weak2),
+                        sound.replace("\"0.6 in\"", "\"2.5 in\""),
+                        unfixed,
+                        unfixed.replace("1.75 in", "0.75 in").replace("\"0.6 in\"", "\"3 in\""))) {
+            for (UnitSystem units : UnitSystem.values()) {
+                AnchorageMovementResult before = run(json.getBytes(StandardCharsets.UTF_8), units);
+                assertThat(before.outcome().verdict()).isNotEqualTo(Verdict.SATISFIED);
+                assertThat(before.outcome().remedies()).as(json).hasSize(1);
+                Remedy remedy = before.outcome().remedies().get(0);
+                AnchorageMovementResult after = run(applied(json, remedy), units);
+                assertThat(after.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
+                assertThat(after.outcome().utilization()).isEqualTo(remedy.utilization());
+            }
+        }
+    }
+}
