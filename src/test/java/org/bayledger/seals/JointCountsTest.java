@@ -85,6 +85,10 @@ class JointCountsTest {
         assertThat(result.sealantVolume().si())
                 .isCloseTo((430.1 / 16 + 552.0 / 8) * cubicInch, within(1e-12));
         assertThat(result.cartridges()).isEqualTo(6);
+        // 1728 mL in tubes of 100 mL; 1571 mL without waste
+        Map<String, @Nullable Object> tubes = with(two(), "cartridgeVolume", "100 mL");
+        assertThat(run(tubes).cartridges()).isEqualTo(18);
+        assertThat(run(with(tubes, "wasteFactor", 0)).cartridges()).isEqualTo(16);
         assertThat(result.joints().stream().mapToDouble(j -> j.sealantVolume().si()).sum())
                 .isCloseTo(result.sealantVolume().si(), within(1e-15));
         assertThat(joint(result, JointType.STACK_JOINT).sealantVolume().si()).isZero();
