@@ -66,13 +66,9 @@ public final class Binder {
             return null;
         }
         Shape shape = Shape.of(type);
-        String known = "";
         for (Object name : properties.keySet()) {
             if (!shape.names().contains(name)) {
-                known = known.isEmpty() ? String.join(", ", shape.names()) : known;
-                faults.malformed(
-                        Pointer.child(pointer, String.valueOf(name)),
-                        "unknown property; known here: " + known);
+                faults.malformed(Pointer.child(pointer, String.valueOf(name)), shape.unknown());
             }
         }
         return build(properties, type, pointer);

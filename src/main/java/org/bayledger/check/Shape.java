@@ -19,8 +19,9 @@ import org.jspecify.annotations.Nullable;
  * @param constructor the canonical constructor
  * @param parts the components in order
  * @param names all property names of the object, those of unwrapped records included
+ * @param unknown what to say of any other property
  */
-record Shape(Constructor<?> constructor, List<Part> parts, Set<String> names) {
+record Shape(Constructor<?> constructor, List<Part> parts, Set<String> names, String unknown) {
 
     /**
      * One component of a record.
@@ -72,7 +73,9 @@ record Shape(Constructor<?> constructor, List<Part> parts, Set<String> names) {
             Constructor<?> constructor = type.getDeclaredConstructor(types);
             constructor.setAccessible(true);
             List<Part> parts = Arrays.stream(components).map(Shape::part).toList();
-            return new Shape(constructor, parts, names(parts));
+            Set<String> names = names(parts);
+            String unknown = "unknown property; known here: " + String.join(", ", names);
+            return new Shape(constructor, parts, names, unknown);
         } catch (NoSuchMethodException e) {
             throw new IllegalStateException(e);
         }

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.type.TypeFactory;
 import io.swagger.v3.oas.models.Components;
 import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.Operation;
@@ -21,7 +20,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.bayledger.check.TraceLevel;
@@ -54,11 +52,10 @@ final class ContractDocument implements OpenApiCustomizer {
         new TreeMap<>(document.getPaths()).forEach(sorted::addPathItem);
         document.setPaths(sorted);
         sorted.values().forEach(path -> path.readOperations().forEach(o -> request(o, schemas)));
-        sorted.forEach((path, item) -> answers(path, item, schemas));
-        Components components = new Components();
-        ProblemResponses.addTo(components, schemas);
-        components.setSchemas(raw(schemas.components()));
-        document.setComponents(components);
+        ProblemResponses problems = new ProblemResponses(schemas);
+        sorted.forEach((path, item) -> answers(path, item, schemas, problems));
+        document.setComponents(
+                new Components().responses(problems.shared()).schemas(raw(schemas.components())));
         if (document.getTags() != null) {
             document.setTags(
                     document.getTags().stream()
@@ -90,7 +87,8 @@ final class ContractDocument implements OpenApiCustomizer {
         }
     }
 
-    private void answers(String path, PathItem item, RecordSchemas schemas) {
+    private void answers(
+            String path, PathItem item, RecordSchemas schemas, ProblemResponses problems) {
         for (Operation operation : item.readOperations()) {
             ApiResponses responses = operation.getResponses();
             responses.forEach(
@@ -102,7 +100,7 @@ final class ContractDocument implements OpenApiCustomizer {
                                     operation.getOperationId() + ".response.json");
                         }
                     });
-            ProblemResponses.addTo(path, operation);
+            problems.addTo(path, operation);
             ApiResponses sorted = new ApiResponses();
             new TreeMap<String, ApiResponse>(responses).forEach(sorted::addApiResponse);
             operation.setResponses(sorted);
@@ -146,72 +144,6 @@ final class ContractDocument implements OpenApiCustomizer {
             return in == null ? null : json.readTree(in);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        }
-    }
-
-    /** The problems that operations can answer with. */
-    private static final class ProblemResponses {
-
-        static void addTo(Components components, RecordSchemas schemas) {
-            JavaType type = TypeFactory.defaultInstance().constructType(Problem.class);
-            Schema<?> schema = schemas.of(type, Direction.ANSWER);
-            for (ProblemKind kind : ProblemKind.values()) {
-                components.addResponses(kind.slug(), response(kind, schema));
-            }
-        }
-
-        private static ApiResponse response(ProblemKind kind, Schema<?> schema) {
-            return new ApiResponse()
-                    .description(kind.title() + ". " + kind.meaning())
-                    .content(
-                            new Content()
-                                    .addMediaType(
-                                            "application/problem+json",
-                                            new MediaType()
-                                                    .schema(schema)
-                                                    .example(ProblemExamples.of(kind))));
-        }
-
-        static void addTo(String path, Operation operation) {
-            add(operation, ProblemKind.MALFORMED_REQUEST);
-            add(operation, ProblemKind.NOT_ACCEPTABLE);
-            add(operation, ProblemKind.INTERNAL_SERVER_ERROR);
-            if (path.contains("{")) {
-                add(operation, ProblemKind.NOT_FOUND);
-            }
-            if (operation.getRequestBody() != null) {
-                add(operation, ProblemKind.CONTENT_TOO_LARGE);
-                add(operation, ProblemKind.UNSUPPORTED_MEDIA_TYPE);
-                add(operation, ProblemKind.OUT_OF_RANGE);
-            }
-            if (path.startsWith("/v1/projects")) {
-                add(operation, ProblemKind.SERVICE_UNAVAILABLE);
-            }
-            if (hasHeader(operation, "If-Match")) {
-                add(operation, ProblemKind.PRECONDITION_FAILED);
-                add(operation, ProblemKind.PRECONDITION_REQUIRED);
-            }
-            if (hasHeader(operation, "Idempotency-Key")) {
-                add(operation, ProblemKind.CONFLICT);
-            }
-        }
-
-        private static boolean hasHeader(Operation operation, String name) {
-            List<Parameter> parameters = operation.getParameters();
-            return parameters != null
-                    && parameters.stream()
-                            .anyMatch(
-                                    parameter ->
-                                            "header".equals(parameter.getIn())
-                                                    && name.equalsIgnoreCase(parameter.getName()));
-        }
-
-        private static void add(Operation operation, ProblemKind kind) {
-            operation
-                    .getResponses()
-                    .addApiResponse(
-                            Integer.toString(kind.status()),
-                            new ApiResponse().$ref("#/components/responses/" + kind.slug()));
         }
     }
 }

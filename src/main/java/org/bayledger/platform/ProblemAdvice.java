@@ -3,8 +3,10 @@ package org.bayledger.platform;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.net.URI;
+import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.bayledger.check.Fault;
 import org.bayledger.check.FaultsException;
 import org.jspecify.annotations.Nullable;
@@ -20,6 +22,7 @@ import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.http.converter.HttpMessageNotReadableException;
 import org.springframework.transaction.CannotCreateTransactionException;
+import org.springframework.web.HttpMediaTypeNotSupportedException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.context.request.ServletWebRequest;
@@ -182,11 +185,23 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                             ? argument.getName()
                             : String.valueOf(mismatch.getPropertyName());
             return type != null && type.isEnum()
-                    ? name + " must be one of " + List.of(type.getEnumConstants())
+                    ? name + " must be one of " + constants(type)
                     : name + " is not what is accepted there";
+        }
+        if (cause instanceof HttpMediaTypeNotSupportedException unsupported) {
+            String accepted = MediaType.toString(unsupported.getSupportedMediaTypes());
+            return accepted.isEmpty()
+                    ? "The Content-Type can't be read."
+                    : "The body must be sent as " + accepted + " in UTF-8.";
         }
         String detail = problem.getDetail();
         return detail == null ? ProblemKind.of(problem.getStatus()).meaning() : detail;
+    }
+
+    private static String constants(Class<?> type) {
+        return Arrays.stream(type.getEnumConstants())
+                .map(String::valueOf)
+                .collect(Collectors.joining(", "));
     }
 
     private static List<Problem.ErrorEntry> errors(ProblemDetail problem, String detail) {

@@ -10,6 +10,8 @@ import tools.jackson.databind.ObjectWriter;
 final class ProblemExamples {
 
     private static final String PATH = "/v1/checks/glass";
+    private static final String PROJECT =
+            "/v1/projects/3f8a54a5-0b6e-4d0e-9a55-2f0a2b8f7a10/revisions";
     private static final ObjectWriter WRITER =
             tools.jackson.databind.json.JsonMapper.shared().writer();
     private static final JsonMapper READER = JsonMapper.builder().build();
@@ -45,6 +47,12 @@ final class ProblemExamples {
                             "The service failed; it keeps the details under reference"
                                     + " 6f1c2f0e-5a0b-4c59-9d0e-1c7a1f3c2b11",
                             PATH);
+            case NOT_FOUND,
+                    CONFLICT,
+                    PRECONDITION_FAILED,
+                    PRECONDITION_REQUIRED,
+                    SERVICE_UNAVAILABLE ->
+                    Problem.of(kind, kind.meaning(), PROJECT);
             default -> Problem.of(kind, kind.meaning(), PATH);
         };
     }

@@ -77,12 +77,20 @@ enum ProblemKind {
             "The service failed",
             "An error of the service, not of the request. The detail holds a reference under which"
                     + " the service's log keeps what happened."),
+    /** Not a way of sending that HTTP/1.1 servers know. */
+    NOT_IMPLEMENTED(
+            501,
+            "The transfer coding is not known",
+            "The request is sent in a way that the service does not know."),
     /** The database can't be reached. */
     SERVICE_UNAVAILABLE(
             503,
             "The service can't answer now",
             "Something that the service needs, such as its database, can't be reached. Try again"
-                    + " after a while.");
+                    + " after a while."),
+    /** Another HTTP. */
+    HTTP_VERSION_NOT_SUPPORTED(
+            505, "The HTTP version is not supported", "Send the request in HTTP/1.1.");
 
     private final int status;
     private final String title;
@@ -116,7 +124,11 @@ enum ProblemKind {
         return URI.create("/problems/" + slug());
     }
 
-    /** The kind of a status; for one without a kind of its own, that of its class. */
+    /**
+     * The kind of a status; for one without a kind of its own, that of its class.
+     *
+     * @param status an HTTP status from 400
+     */
     static ProblemKind of(int status) {
         for (ProblemKind kind : values()) {
             if (kind.status == status) {

@@ -2,6 +2,7 @@ package org.bayledger.platform;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Map;
 import java.util.TreeMap;
@@ -34,12 +35,23 @@ final class QueryGuard implements HandlerInterceptor {
                                 faults.malformed("", unknown(name, known));
                             } else if (values.length > 1 && !repeatable) {
                                 faults.malformed("", "query parameter " + name + " is given twice");
-                            } else if (values[0].isEmpty()) {
-                                faults.malformed("", "query parameter " + name + " is empty");
+                            } else if (!isClean(values)) {
+                                faults.malformed(
+                                        "",
+                                        "query parameter "
+                                                + name
+                                                + " is empty, or begins or ends in blanks or"
+                                                + " control characters");
                             }
                         });
         faults.throwIfAny();
         return true;
+    }
+
+    /** Enum conversion would trim a value, so that a stray character passed for the default. */
+    private static boolean isClean(String[] values) {
+        return Arrays.stream(values)
+                .allMatch(value -> !value.isEmpty() && value.equals(value.trim()));
     }
 
     private static String unknown(String name, Map<String, Boolean> known) {
