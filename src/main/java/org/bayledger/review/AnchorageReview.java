@@ -71,7 +71,9 @@ final class AnchorageReview {
                         });
         items.add(whole);
         if (whole.item().result() instanceof AnchorageMovementResult result) {
-            loaded.forEach(anchor -> items.add(anchor(anchor, result)));
+            loaded.stream()
+                    .filter(anchor -> MullionLine.onPiece(bay, anchor))
+                    .forEach(anchor -> items.add(anchor(anchor, result)));
         }
         return items;
     }
@@ -126,7 +128,7 @@ final class AnchorageReview {
             negative = worse(negative, force.underNegative(), at + "/windReactionNegative");
         }
         Double dead = anchor.deadLoadReaction();
-        if (anchor.role() == Anchor.Role.DEAD_LOAD) {
+        if (anchor.role() == Anchor.Role.DEAD_LOAD && MullionLine.onPiece(bay, anchor)) {
             Double found = deadLoad();
             if (found != null) {
                 dead = worse(dead, found, at + "/deadLoadReaction");
@@ -172,6 +174,7 @@ final class AnchorageReview {
                         ? 0
                         : bay.anchors().stream()
                                 .filter(anchor -> anchor.role() == Anchor.Role.DEAD_LOAD)
+                                .filter(anchor -> MullionLine.onPiece(bay, anchor))
                                 .count();
         Mullion mullion = bay.mullion();
         Horizontal horizontal = bay.horizontal();

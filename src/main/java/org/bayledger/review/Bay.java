@@ -31,7 +31,8 @@ import org.jspecify.annotations.Nullable;
  * @param horizontal its horizontals
  * @param glazingPocket edge clearance and bite at the top of its lites
  * @param retention what holds the glass against suction
- * @param anchors anchors of each of its verticals, levels above the building datum
+ * @param anchors anchors of each of its verticals, levels above the building datum; those of the
+ *     pieces beyond its stack joints as well, whose movement counts in the joints
  * @param stackJoints horizontal joints that let the wall move, levels above the building datum
  * @param movement what moves it
  * @param seals its internal seals; grid, load and neighbours come from the review

@@ -141,7 +141,8 @@ final class LiteReview {
                                     new SettingBlocksRequest(
                                             width,
                                             height,
-                                            mass,
+                                            buildUp,
+                                            null,
                                             support,
                                             below(column, row),
                                             approval);

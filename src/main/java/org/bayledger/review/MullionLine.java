@@ -93,6 +93,7 @@ record MullionLine(
             return held;
         }
         bay.anchors().stream()
+                .filter(anchor -> onPiece(bay, anchor))
                 .map(anchor -> anchor.elevation() - bay.sill())
                 .sorted()
                 .forEach(
@@ -118,6 +119,24 @@ record MullionLine(
                                     + " joint at the sill."));
         }
         return held;
+    }
+
+    /**
+     * Whether an anchor holds the piece of vertical that stands in the bay, and not one beyond a
+     * stack joint below its sill or above its top.
+     */
+    static boolean onPiece(Bay bay, Anchor anchor) {
+        double at = anchor.elevation();
+        if (bay.stackJoints() != null) {
+            for (StackJoint joint : bay.stackJoints()) {
+                boolean below = joint.elevation() <= bay.sill() + Layout.TOUCH;
+                boolean above = joint.elevation() >= bay.top() - Layout.TOUCH;
+                if ((below && at < joint.elevation()) || (above && at > joint.elevation())) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private static boolean agree(List<Double> given, List<Double> held) {
