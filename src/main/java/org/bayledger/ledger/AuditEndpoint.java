@@ -35,6 +35,7 @@ class AuditEndpoint {
 
     @GetMapping(path = "/comparisons", produces = "application/json")
     @Operation(
+            operationId = "compareRevisions",
             summary = "Compare two revisions",
             description =
                     "What changed in the input, and which verdicts, utilizations and notes moved,"
@@ -52,14 +53,15 @@ class AuditEndpoint {
 
     @GetMapping(path = "/verification", produces = "application/json")
     @Operation(
+            operationId = "verifyProject",
             summary = "Recompute every hash of the chain from the stored bytes",
             description =
                     "With size and headHash of a checkpoint kept elsewhere it also shows whether"
                             + " the chain was cut off or rewritten since.")
     Verification verify(
             @PathVariable String projectId,
-            @RequestParam @Nullable Integer size,
-            @RequestParam @Nullable String headHash) {
+            @RequestParam(required = false) @Nullable Integer size,
+            @RequestParam(required = false) @Nullable String headHash) {
         Project project = ledger.project(Caller.OPEN, projectId);
         if (size == null && headHash == null) {
             return verifier.verify(project);
@@ -78,6 +80,7 @@ class AuditEndpoint {
 
     @GetMapping(path = "/checkpoint", produces = "application/json")
     @Operation(
+            operationId = "readCheckpoint",
             summary = "Read where the chain ends",
             description = "Keep it outside; hold a later chain against it with verification.")
     Views.Checkpoint checkpoint(@PathVariable String projectId) {

@@ -25,10 +25,15 @@ final class CanonicalJson {
 
     /** The canonical bytes of a tree. */
     static byte[] bytes(@Nullable Object tree) {
+        return bytes(MAPPER.writeValueAsBytes(tree));
+    }
+
+    /** The canonical bytes of JSON that this service wrote itself. */
+    static byte[] bytes(byte[] json) {
         try {
-            return new JsonCanonicalizer(MAPPER.writeValueAsString(tree)).getEncodedUTF8();
+            return new JsonCanonicalizer(json).getEncodedUTF8();
         } catch (IOException e) {
-            throw new IllegalStateException("A tree that was read as JSON is not JSON", e);
+            throw new IllegalStateException("What was written as JSON is not JSON", e);
         }
     }
 

@@ -69,7 +69,7 @@ class Comparer {
 
     private @Nullable Map<?, ?> today(Side side, List<Comparison.Refusal> refusals) {
         try {
-            return engine.review().apply(side.document());
+            return engine.run(side.document());
         } catch (FaultsException refused) {
             refused.faults().stream()
                     .map(

@@ -1,7 +1,6 @@
 package org.bayledger.ledger;
 
 import java.math.BigDecimal;
-import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * What a revision's hash is over. The format is published and never changes: another format gets
  * another version tag, so that an old revision verifies for ever.
  *
+ * @param version tag of this format
  * @param organisation whose project it is
  * @param projectId the project
  * @param number 1 for the first revision
@@ -19,12 +19,13 @@ import org.jspecify.annotations.Nullable;
  * @param recordedBy as authenticated
  * @param reason why it was recorded
  * @param engineVersion what computed the results
- * @param recordedAt when, to the microsecond
+ * @param recordedAt when, to the microsecond, always with six decimals
  * @param documentShell hash of the document without its bays
  * @param resultShell hash of the results without their bays
  * @param bays the bays in their order
  */
 record Manifest(
+        String version,
         String organisation,
         String projectId,
         int number,
@@ -33,14 +34,20 @@ record Manifest(
         String recordedBy,
         String reason,
         String engineVersion,
-        Instant recordedAt,
+        String recordedAt,
         String documentShell,
         String resultShell,
         List<Bay> bays) {
 
     static final String VERSION = "bayledger-revision-1";
 
-    /** A bay with the hashes of its input and of its results. */
+    /**
+     * A bay of the manifest.
+     *
+     * @param id the bay's identifier
+     * @param input hash of its input
+     * @param result hash of its results
+     */
     record Bay(String id, String input, String result) {}
 
     Manifest {
@@ -50,7 +57,7 @@ record Manifest(
     /** The manifest's canonical bytes. */
     byte[] canonical() {
         Map<String, @Nullable Object> tree = new LinkedHashMap<>();
-        tree.put("version", VERSION);
+        tree.put("version", version);
         tree.put("organisation", organisation);
         tree.put("projectId", projectId);
         tree.put("number", BigDecimal.valueOf(number));
@@ -59,7 +66,7 @@ record Manifest(
         tree.put("recordedBy", recordedBy);
         tree.put("reason", reason);
         tree.put("engineVersion", engineVersion);
-        tree.put("recordedAt", Instants.text(recordedAt));
+        tree.put("recordedAt", recordedAt);
         tree.put("documentShell", documentShell);
         tree.put("resultShell", resultShell);
         tree.put("bays", bays.stream().map(Manifest::tree).toList());

@@ -28,7 +28,7 @@ class ProjectEndpoint {
     }
 
     @PostMapping(consumes = "application/json", produces = "application/json")
-    @Operation(summary = "Create a project")
+    @Operation(operationId = "createProject", summary = "Create a project")
     ResponseEntity<Views.ProjectView> create(@RequestBody ProjectRequest request) {
         Project project = ledger.create(Caller.OPEN, request.name());
         Head head = store.head(project);
@@ -38,9 +38,10 @@ class ProjectEndpoint {
     }
 
     @GetMapping(produces = "application/json")
-    @Operation(summary = "List the projects, oldest first")
+    @Operation(operationId = "listProjects", summary = "List the projects, oldest first")
     Views.ProjectList list(
-            @RequestParam @Nullable Integer limit, @RequestParam @Nullable String cursor) {
+            @RequestParam(required = false) @Nullable Integer limit,
+            @RequestParam(required = false) @Nullable String cursor) {
         Page<Project> page =
                 ledger.projects(Caller.OPEN, Cursor.limit(limit), Cursor.decode(cursor));
         return Views.ProjectList.of(page, store::head);
@@ -48,6 +49,7 @@ class ProjectEndpoint {
 
     @GetMapping(path = "/{projectId}", produces = "application/json")
     @Operation(
+            operationId = "readProject",
             summary = "Read a project",
             description = "The ETag is the precondition for recording the next revision.")
     ResponseEntity<Views.ProjectView> read(@PathVariable String projectId) {

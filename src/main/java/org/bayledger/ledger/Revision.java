@@ -34,6 +34,7 @@ record Revision(
     /** What the revision's hash has to be over. */
     Manifest manifest(Project project, List<Manifest.Bay> bays) {
         return new Manifest(
+                Manifest.VERSION,
                 project.organisation(),
                 project.id().toString(),
                 number,
@@ -42,7 +43,7 @@ record Revision(
                 recordedBy,
                 reason,
                 engineVersion,
-                recordedAt,
+                Instants.text(recordedAt),
                 documentShell,
                 resultShell,
                 bays);

@@ -37,6 +37,7 @@ class RevisionEndpoint {
 
     @PostMapping(consumes = "application/json", produces = "application/json")
     @Operation(
+            operationId = "recordRevision",
             summary = "Record a revision",
             description =
                     "Runs the review on the document and records document, results, engine"
@@ -69,11 +70,13 @@ class RevisionEndpoint {
     }
 
     @GetMapping(produces = "application/json")
-    @Operation(summary = "List a project's revisions, first one first")
+    @Operation(
+            operationId = "listRevisions",
+            summary = "List a project's revisions, first one first")
     Views.RevisionList list(
             @PathVariable String projectId,
-            @RequestParam @Nullable Integer limit,
-            @RequestParam @Nullable String cursor) {
+            @RequestParam(required = false) @Nullable Integer limit,
+            @RequestParam(required = false) @Nullable String cursor) {
         Project project = ledger.project(Caller.OPEN, projectId);
         return Views.RevisionList.of(
                 ledger.revisions(project, Cursor.limit(limit), Cursor.decode(cursor)));
@@ -81,6 +84,7 @@ class RevisionEndpoint {
 
     @GetMapping(path = "/{number}", produces = "application/json")
     @Operation(
+            operationId = "readRevision",
             summary = "Read a revision, whole",
             description =
                     "Manifest, document and result are the exact bytes that were recorded, so that"

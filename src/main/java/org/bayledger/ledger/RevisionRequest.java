@@ -2,6 +2,8 @@ package org.bayledger.ledger;
 
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
+import org.bayledger.check.JsonOf;
+import org.bayledger.review.ReviewDocument;
 
 /**
  * A revision to record.
@@ -13,4 +15,4 @@ import jakarta.validation.constraints.Size;
 record RevisionRequest(
         @NotBlank @Size(max = 200) String author,
         @NotBlank @Size(max = 2000) String reason,
-        Object document) {}
+        @JsonOf(ReviewDocument.class) Object document) {}

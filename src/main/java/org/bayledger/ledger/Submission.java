@@ -3,8 +3,8 @@ package org.bayledger.ledger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.bayledger.check.Binder;
-import org.bayledger.check.Fault;
 import org.bayledger.check.Faults;
 import org.bayledger.check.FaultsException;
 import org.jspecify.annotations.Nullable;
@@ -32,12 +32,13 @@ record Submission(String author, String reason, String verdict, Parts document, 
         Faults faults = new Faults();
         CanonicalJson.requireExactNumbers(body, "", faults);
         RevisionRequest request = request(body, faults);
-        Map<?, ?> document = request == null ? null : document(request, faults);
+        Map<?, ?> document = document(body, faults);
+        Supplier<Map<?, ?>> review = document == null ? null : review(document, engine, faults);
         faults.throwIfAny();
-        if (request == null || document == null) {
+        if (request == null || document == null || review == null) {
             throw new IllegalStateException("nothing read and nothing wrong");
         }
-        Map<?, ?> result = review(document, engine);
+        Map<?, ?> result = review.get();
         Parts documentParts = Parts.of(document);
         Parts resultParts = Parts.of(result);
         if (!ids(documentParts).equals(ids(resultParts))) {
@@ -60,21 +61,21 @@ record Submission(String author, String reason, String verdict, Parts document, 
         }
     }
 
-    private static @Nullable Map<?, ?> document(RevisionRequest request, Faults faults) {
-        if (request.document() instanceof Map<?, ?> document) {
-            return document;
+    private static @Nullable Map<?, ?> document(@Nullable Object body, Faults faults) {
+        Object document = Trees.get(body, "document");
+        if (document != null && !(document instanceof Map<?, ?>)) {
+            faults.malformed(DOCUMENT, "must be a JSON object");
         }
-        faults.malformed(DOCUMENT, "must be a JSON object");
-        return null;
+        return document instanceof Map<?, ?> object ? object : null;
     }
 
-    private static Map<?, ?> review(Map<?, ?> document, Engine engine) {
+    private static @Nullable Supplier<Map<?, ?>> review(
+            Map<?, ?> document, Engine engine, Faults faults) {
         try {
             return engine.review().apply(document);
         } catch (FaultsException refused) {
-            List<Fault> below = new ArrayList<>();
-            refused.faults().forEach(fault -> below.add(fault.below(DOCUMENT)));
-            throw new FaultsException(below);
+            faults.addAll(DOCUMENT, refused.faults());
+            return null;
         }
     }
 

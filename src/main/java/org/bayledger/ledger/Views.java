@@ -1,10 +1,12 @@
 package org.bayledger.ledger;
 
 import com.fasterxml.jackson.annotation.JsonRawValue;
-import io.swagger.v3.oas.annotations.media.Schema;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Function;
+import org.bayledger.check.JsonOf;
+import org.bayledger.review.ReviewDocument;
+import org.bayledger.review.ReviewResult;
 import org.jspecify.annotations.Nullable;
 
 /** The ledger's answers. Instants are text with six decimals, exactly as they are hashed. */
@@ -146,9 +148,9 @@ final class Views {
             String reason,
             String engineVersion,
             String verdict,
-            @JsonRawValue @Schema(type = "object") String manifest,
-            @JsonRawValue @Schema(type = "object") String document,
-            @JsonRawValue @Schema(type = "object") String result) {
+            @JsonRawValue @JsonOf(Manifest.class) String manifest,
+            @JsonRawValue @JsonOf(value = ReviewDocument.class, asPosted = true) String document,
+            @JsonRawValue @JsonOf(ReviewResult.class) String result) {
 
         static RevisionView of(Revision revision, byte[] manifest, byte[] document, byte[] result) {
             return new RevisionView(

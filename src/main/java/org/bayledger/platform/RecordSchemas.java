@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.bayledger.check.Answer;
 import org.bayledger.check.Binder;
+import org.bayledger.check.JsonOf;
 import org.bayledger.check.Measured;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
@@ -173,10 +174,20 @@ final class RecordSchemas {
         }
     }
 
-    private Schema<?> property(RecordComponent component, JavaType type, Key owner) {
+    private Schema<?> property(RecordComponent component, JavaType declared, Key owner) {
+        JsonOf json = component.getAnnotation(JsonOf.class);
+        if (json != null) {
+            JavaType type = TypeFactory.defaultInstance().constructType(json.value());
+            Direction kept = json.asPosted() ? Direction.REQUEST : owner.direction();
+            return property(component, type, owner, kept);
+        }
+        return property(component, declared, owner, owner.direction());
+    }
+
+    private Schema<?> property(
+            RecordComponent component, JavaType type, Key owner, Direction direction) {
         AnnotatedType annotated = component.getAnnotatedType();
         Measured measured = component.getAnnotation(Measured.class);
-        Direction direction = owner.direction();
         Schema<?> schema;
         if (annotated instanceof AnnotatedParameterizedType list && type.isCollectionLikeType()) {
             AnnotatedType element = list.getAnnotatedActualTypeArguments()[0];

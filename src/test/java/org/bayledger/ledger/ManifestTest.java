@@ -37,6 +37,7 @@ class ManifestTest {
     void theRevisionHashIsOverItsCanonicalManifest() {
         Manifest manifest =
                 new Manifest(
+                        "bayledger-revision-1",
                         PROJECT.organisation(),
                         PROJECT.id().toString(),
                         1,
@@ -45,7 +46,7 @@ class ManifestTest {
                         "local",
                         "für die Prüfung",
                         "0.1.0",
-                        Instant.parse("2026-03-05T15:00:00Z"),
+                        "2026-03-05T15:00:00.000000Z",
                         "a".repeat(64),
                         "b".repeat(64),
                         List.of(new Manifest.Bay("N-03", "c".repeat(64), "d".repeat(64))));

@@ -95,19 +95,20 @@ class RevisionEndpointTest {
         assertProblem(
                 client.record(project, ONE_BAY, "If-None-Match: \"x\""), 400, "malformed-request");
         assertProblem(
-                client.record(project, ONE_BAY, "If-Match: \"x\""), 412, "stale-precondition");
+                client.record(project, ONE_BAY, "If-Match: \"x\""), 412, "precondition-failed");
 
         Answer first = client.record(project, ONE_BAY, LedgerClient.FIRST);
-        assertProblem(client.record(project, OTHER, LedgerClient.FIRST), 412, "stale-precondition");
+        assertProblem(
+                client.record(project, OTHER, LedgerClient.FIRST), 412, "precondition-failed");
         assertProblem(
                 client.record(project, OTHER, "If-Match: W/" + first.etag()),
                 412,
-                "stale-precondition");
+                "precondition-failed");
         client.record(project, OTHER, "If-Match: " + first.etag());
         assertProblem(
                 client.record(project, OTHER, "If-Match: " + first.etag()),
                 412,
-                "stale-precondition");
+                "precondition-failed");
         assertThat(client.get(project).text("/head/size")).isEqualTo("2");
     }
 
@@ -164,10 +165,7 @@ class RevisionEndpointTest {
                 .as("the key comes before the precondition")
                 .isEqualTo(201);
 
-        assertProblem(
-                client.record(project, OTHER, LedgerClient.FIRST, key),
-                422,
-                "idempotency-key-reused");
+        assertProblem(client.record(project, OTHER, LedgerClient.FIRST, key), 422, "out-of-range");
         assertThat(client.get(project).text("/head/size")).isEqualTo("2");
 
         String other = client.newProject();
@@ -200,10 +198,7 @@ class RevisionEndpointTest {
             Future<Answer> running =
                     thread.submit(() -> client.record(project, waits, LedgerClient.FIRST, key));
             StandInReview.started.await();
-            assertProblem(
-                    client.record(project, waits, LedgerClient.FIRST, key),
-                    409,
-                    "idempotency-key-in-use");
+            assertProblem(client.record(project, waits, LedgerClient.FIRST, key), 409, "conflict");
             StandInReview.released.countDown();
             assertThat(running.get().status()).isEqualTo(201);
             assertThat(client.record(project, waits, key).body()).isEqualTo(running.get().body());
@@ -271,7 +266,7 @@ class RevisionEndpointTest {
                                         project + "/revisions",
                                         "{\"author\":\" \",\"document\":[]}",
                                         LedgerClient.FIRST)))
-                .containsExactlyInAnyOrder("/author", "/reason");
+                .containsExactlyInAnyOrder("/author", "/reason", "/document");
         assertThat(pointers(client.record(project, "[]", LedgerClient.FIRST)))
                 .containsExactly("/document");
         assertThat(client.get(project).text("/head/size")).isEqualTo("0");
@@ -337,11 +332,11 @@ class RevisionEndpointTest {
                         nobody + "/verification",
                         nobody + "/comparisons?base=1&head=2",
                         "/v1/projects/N-01")) {
-            assertProblem(client.get(path), 404, "unknown-project");
+            assertProblem(client.get(path), 404, "not-found");
         }
-        assertProblem(client.record(nobody, ONE_BAY), 404, "unknown-project");
-        assertProblem(client.get(project + "/revisions/1"), 404, "unknown-revision");
-        assertProblem(client.get(project + "/revisions/one"), 404, "unknown-revision");
+        assertProblem(client.record(nobody, ONE_BAY), 404, "not-found");
+        assertProblem(client.get(project + "/revisions/1"), 404, "not-found");
+        assertProblem(client.get(project + "/revisions/one"), 404, "not-found");
         for (String method : List.of("PUT", "DELETE", "PATCH")) {
             assertProblem(client.send(method, project), 405, "method-not-allowed");
             assertProblem(client.send(method, project + "/revisions/1"), 405, "method-not-allowed");
@@ -359,9 +354,7 @@ class RevisionEndpointTest {
                         """)
                 .update();
         assertProblem(
-                client.get("/v1/projects/11111111-1111-4111-8111-111111111111"),
-                404,
-                "unknown-project");
+                client.get("/v1/projects/11111111-1111-4111-8111-111111111111"), 404, "not-found");
         assertThat(client.get("/v1/projects?limit=200").body())
                 .doesNotContain("11111111-1111-4111-8111-111111111111");
     }
@@ -447,7 +440,7 @@ class RevisionEndpointTest {
         assertThat(comparison.text("/recomputed/engineEffect/verdicts")).isEqualTo("[]");
         assertThat(comparison.text("/recomputed/inputEffect/verdicts/0/to")).isEqualTo("EXCEEDED");
         assertThat(client.get(project + "/comparisons?base=1&head=2").at("/recomputed")).isNull();
-        assertProblem(client.get(project + "/comparisons?base=1&head=3"), 404, "unknown-revision");
+        assertProblem(client.get(project + "/comparisons?base=1&head=3"), 404, "not-found");
         assertThat(client.get(project + "/comparisons?base=1").status()).isEqualTo(400);
     }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Supplier;
 import org.bayledger.check.FaultsException;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.test.context.TestConfiguration;
@@ -30,10 +31,14 @@ class StandInReview {
         return new Engine(VERSION, StandInReview::review);
     }
 
-    static Map<?, ?> review(Map<?, ?> document) {
+    private static Supplier<Map<?, ?>> review(Map<?, ?> document) {
         if (document.containsKey("refused")) {
             throw FaultsException.outOfRange("/refused", "is outside the rules");
         }
+        return () -> results(document);
+    }
+
+    private static Map<?, ?> results(Map<?, ?> document) {
         if (document.containsKey("waits")) {
             started.countDown();
             try {
