@@ -321,13 +321,27 @@ class SettingBlocksCheckTest {
         assertThat(run(tight).candidates().get(0).verdict()).isEqualTo(Verdict.EXCEEDED);
         assertThat(run(tight.replace("FIXED_LITE", "PANEL")).candidates().get(0).verdict())
                 .isEqualTo(Verdict.EXCEEDED);
-        assertThat(run(tight.replace("FIXED_LITE", "OPERATING_SASH")).outcome().verdict())
-                .isEqualTo(Verdict.SATISFIED);
+        SettingBlocksResult sash = run(tight.replace("FIXED_LITE", "OPERATING_SASH"));
+        assertThat(sash.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
+        assertThat(recommended(sash).point()).isEqualTo(BlockPoint.QUARTER);
         SettingBlocksResult sinks =
                 run(tight.replace("\"bite\"", "\"memberDeflection\":\"0.05 in\",\"bite\""));
         assertThat(sinks.candidates().get(0).verdict()).isEqualTo(Verdict.SATISFIED);
         assertThat(inches(sinks.candidates().get(0).clearanceLeft()))
                 .isCloseTo(0.1875 + 0.05 - 0.1062, offset(5e-5));
+    }
+
+    /**
+     * L/360 of 36 in is 0.1 in and governs over 1/8 in; from 45 in on the eighth of an inch does.
+     */
+    @Test
+    void limitsShortSpansByTheirLength() {
+        assertThat(new DeadLoadLimits(36 * INCH, null).ownLimit() / INCH)
+                .isCloseTo(0.1, offset(1e-9));
+        assertThat(new DeadLoadLimits(45 * INCH, null).ownLimit() / INCH)
+                .isCloseTo(0.125, offset(1e-9));
+        assertThat(new DeadLoadLimits(46 * INCH, null).limit() / INCH)
+                .isCloseTo(0.125, offset(1e-9));
     }
 
     /** Three quarters of the bite must be left: 3/8 in of bite lets 0.094 in go. */
