@@ -7,6 +7,8 @@ import java.util.Map;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Reporting;
+import org.bayledger.check.Trace;
+import org.bayledger.check.TraceStep;
 import org.bayledger.check.Verdict;
 
 /**
@@ -62,6 +64,7 @@ public final class Review {
                 verdict,
                 governing(checked),
                 WindSchedule.of(context, bays),
+                windTrace(context),
                 NoteSchedule.of(bays),
                 bays,
                 findings,
@@ -69,6 +72,15 @@ public final class Review {
                 Cautions.with(
                         "A review looks at what its document says of the wall; it can't see what"
                                 + " was built."));
+    }
+
+    /** The steps that hold for the whole building. */
+    private static List<TraceStep> windTrace(ReviewContext context) {
+        Trace trace = new Trace(context.reporting.trace());
+        if (context.pressures != null) {
+            context.pressures.explain(trace);
+        }
+        return trace.steps();
     }
 
     private static List<Checked> bay(ReviewContext context, Bay bay, String pointer) {

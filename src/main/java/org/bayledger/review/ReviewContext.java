@@ -1,5 +1,6 @@
 package org.bayledger.review;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -125,17 +126,20 @@ final class ReviewContext {
                         Quantity.of(Dimension.PRESSURE, governing.negative().negative()),
                         governing.basis());
         List<Finding> findings =
-                zones.size() == 1
-                        ? List.of()
-                        : List.of(
-                                Finding.info(
-                                        "TOUCHES_SEVERAL_ZONES",
-                                        pointer + "/offset",
-                                        "Touches the zones "
-                                                + String.join(" and ", zones)
-                                                + "; zone "
-                                                + governing.negative().zone()
-                                                + " governs the suction."));
+                new ArrayList<>(
+                        pressures.heightFindings(
+                                height, pointer + "/sill", "This part of the bay"));
+        if (zones.size() > 1) {
+            findings.add(
+                    Finding.info(
+                            "TOUCHES_SEVERAL_ZONES",
+                            pointer + "/offset",
+                            "Touches the zones "
+                                    + String.join(" and ", zones)
+                                    + "; zone "
+                                    + governing.negative().zone()
+                                    + " governs the suction."));
+        }
         return new Seen(load, wind, findings);
     }
 }

@@ -3,6 +3,7 @@ package org.bayledger.review;
 import java.util.List;
 import org.bayledger.check.Finding;
 import org.bayledger.check.LoadBasis;
+import org.bayledger.check.TraceStep;
 import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param verdict on all bays
  * @param governing for each check the item that governs
  * @param windSchedule design pressures, both signs, for each zone of each elevation
+ * @param windTrace how the building's velocity pressure came about
  * @param notes notes for the shop drawings, those of several lites merged
  * @param bays results bay by bay
  * @param findings what a reviewer has to read first: of the document, and of items where somebody
@@ -26,6 +28,7 @@ public record ReviewResult(
         Verdict verdict,
         List<Governing> governing,
         List<WindRow> windSchedule,
+        List<TraceStep> windTrace,
         List<Note> notes,
         List<BayResult> bays,
         List<ReviewFinding> findings,
@@ -35,6 +38,7 @@ public record ReviewResult(
     public ReviewResult {
         governing = List.copyOf(governing);
         windSchedule = List.copyOf(windSchedule);
+        windTrace = List.copyOf(windTrace);
         notes = List.copyOf(notes);
         bays = List.copyOf(bays);
         findings = List.copyOf(findings);
