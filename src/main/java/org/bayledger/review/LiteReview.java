@@ -141,6 +141,7 @@ final class LiteReview {
                                     new SettingBlocksRequest(
                                             width,
                                             height,
+                                            null,
                                             mass,
                                             support,
                                             below(column, row),
