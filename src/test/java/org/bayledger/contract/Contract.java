@@ -1,0 +1,187 @@
+package org.bayledger.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.dataformat.yaml.YAMLMapper;
+
+/** Holds bodies against api-spec/openapi.yaml. */
+public final class Contract {
+
+    /** The committed contract. */
+    public static final Path FILE = Path.of("api-spec", "openapi.yaml");
+
+    private static final String IRI = "https://bayledger.example/openapi.json";
+    private static final List<String> METHODS =
+            List.of("get", "put", "post", "delete", "options", "head", "patch", "trace");
+    private static final JsonMapper JSON = JsonMapper.shared();
+
+    /** Read on first use, so that it may be written anew before. */
+    private static final class Committed {
+        private static final Contract CONTRACT = new Contract(new YAMLMapper().readTree(FILE));
+    }
+
+    private final JsonNode document;
+    private final SchemaRegistry schemas;
+
+    Contract(JsonNode document) {
+        this.document = document;
+        this.schemas =
+                SchemaRegistry.withDefaultDialect(
+                        SpecificationVersion.DRAFT_2020_12,
+                        builder -> builder.schemas(Map.of(IRI, JSON.writeValueAsString(document))));
+    }
+
+    /** The contract as it is committed. */
+    static Contract committed() {
+        return Committed.CONTRACT;
+    }
+
+    /**
+     * Holds an answer against the contract. A problem that no operation can foresee (404 for an
+     * unknown path, 405, a request line that can't be read) is held against the schema of problems.
+     *
+     * @param method HTTP method
+     * @param pathTemplate path as the contract writes it: {@code /v1/projects/{projectId}}
+     * @param status HTTP status of the answer
+     * @param body the answer's body
+     * @throws AssertionError where the contract has no such answer, or it looks otherwise
+     */
+    public static void validate(
+            String method, String pathTemplate, int status, @Nullable String body) {
+        committed().answer(method, pathTemplate, status, body);
+    }
+
+    /** Holds a request's body against the contract; gives what is wrong with it. */
+    public static List<String> faultsOfRequest(String method, String pathTemplate, String body) {
+        return committed()
+                .faults(
+                        pointer(
+                                "paths",
+                                pathTemplate,
+                                method.toLowerCase(Locale.ROOT),
+                                "requestBody"),
+                        body);
+    }
+
+    private void answer(String method, String path, int status, @Nullable String body) {
+        String where = method + " " + path + " " + status;
+        String pointer =
+                pointer(
+                        "paths",
+                        path,
+                        method.toLowerCase(Locale.ROOT),
+                        "responses",
+                        Integer.toString(status));
+        JsonNode response = document.at(pointer);
+        if (response.isMissingNode()) {
+            boolean foreseen =
+                    document.at(pointer("paths", path)).has(method.toLowerCase(Locale.ROOT));
+            assertThat(foreseen && status < 400)
+                    .as("the contract has no answer %s", where)
+                    .isFalse();
+            assertThat(status).as(where).isIn(400, 404, 405, 406, 414, 431);
+            assertThat(errors("/components/schemas/Problem", body)).as(where).isEmpty();
+            return;
+        }
+        if (response.has("$ref")) {
+            pointer = response.get("$ref").asString().substring(1);
+        }
+        assertThat(faults(pointer, String.valueOf(body))).as("%s: %s", where, body).isEmpty();
+    }
+
+    private List<String> faults(String pointer, String body) {
+        JsonNode content = document.at(pointer + "/content");
+        assertThat(content.propertyNames()).as(pointer).isNotEmpty();
+        String media = content.propertyNames().iterator().next();
+        return errors(pointer + "/content" + pointer(media) + "/schema", body);
+    }
+
+    private List<String> errors(String pointer, @Nullable String body) {
+        return schemas
+                .getSchema(SchemaLocation.of(IRI + "#" + pointer))
+                .validate(
+                        JSON.readTree(String.valueOf(body)),
+                        context ->
+                                context.executionConfig(
+                                        config -> config.formatAssertionsEnabled(true)))
+                .stream()
+                .map(error -> error.getInstanceLocation() + " " + error.getMessage())
+                .toList();
+    }
+
+    /** The example of a response that is a problem. */
+    JsonNode problemExample(JsonNode response) {
+        JsonNode resolved =
+                response.has("$ref")
+                        ? document.at(response.get("$ref").asString().substring(1))
+                        : response;
+        return resolved.at("/content/application~1problem+json/example");
+    }
+
+    /** Every operation of the contract, in its order. */
+    List<Operation> operations() {
+        return document.get("paths").properties().stream()
+                .flatMap(
+                        path ->
+                                path.getValue().properties().stream()
+                                        .filter(method -> METHODS.contains(method.getKey()))
+                                        .map(
+                                                method ->
+                                                        new Operation(
+                                                                method.getKey()
+                                                                        .toUpperCase(Locale.ROOT),
+                                                                path.getKey(),
+                                                                method.getValue())))
+                .toList();
+    }
+
+    /**
+     * One operation.
+     *
+     * @param method HTTP method
+     * @param path path template
+     * @param node what the contract says of it
+     */
+    record Operation(String method, String path, JsonNode node) {
+
+        String id() {
+            return node.path("operationId").asString();
+        }
+
+        /** The status of success. */
+        int success() {
+            return node.get("responses").propertyNames().stream()
+                    .filter(status -> status.startsWith("2"))
+                    .mapToInt(Integer::parseInt)
+                    .findFirst()
+                    .orElseThrow();
+        }
+
+        boolean takesBody() {
+            return node.has("requestBody");
+        }
+
+        @Override
+        public String toString() {
+            return method + " " + path;
+        }
+    }
+
+    private static String pointer(String... names) {
+        StringBuilder pointer = new StringBuilder();
+        for (String name : names) {
+            pointer.append('/').append(name.replace("~", "~0").replace("/", "~1"));
+        }
+        return pointer.toString();
+    }
+}

@@ -1,0 +1,218 @@
+package org.bayledger.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.bayledger.contract.Contract.Operation;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.dataformat.yaml.YAMLMapper;
+
+/**
+ * The committed contract is what the running service says of itself, and the service keeps to it.
+ *
+ * <p>After a change that is meant, this writes the contract and the examples of answers anew:
+ *
+ * <pre>mvn -B test -Dtest=ContractTest -Dbayledger.contract.write=true</pre>
+ *
+ * <p>Then the difference is read before it is committed: it is what callers will see.
+ */
+@RunningService
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+class ContractTest {
+
+    private static final boolean WRITE = Boolean.getBoolean("bayledger.contract.write");
+    private static final Path EXAMPLES = Path.of("src", "main", "resources", "contract");
+    private static final Path BUILT = Path.of("target", "classes", "contract");
+    private static final JsonMapper JSON = JsonMapper.shared();
+
+    @LocalServerPort private int port;
+
+    private final HttpClient http = HttpClient.newHttpClient();
+
+    @Test
+    @Order(1)
+    void everyExampleOfAnAnswerIsWhatTheServiceAnswers() throws Exception {
+        Contract served =
+                new Contract(
+                        new YAMLMapper().readTree(send("GET", "/v3/api-docs.yaml", null).body()));
+        Map<String, String> differing = new TreeMap<>();
+        Map<String, String> variables = new TreeMap<>();
+        for (Operation operation : Story.inOrder(served.operations())) {
+            HttpResponse<String> answer = perform(operation, variables);
+            assertThat(answer.statusCode())
+                    .as("%s: %s", operation, answer.body())
+                    .isEqualTo(operation.success());
+            JsonNode body = JSON.readTree(answer.body());
+            Story.learn(body, variables);
+            Path file = EXAMPLES.resolve(operation.id() + ".response.json");
+            JsonNode example =
+                    Files.exists(file)
+                            ? JSON.readTree(Files.readString(file))
+                            : JsonNodeFactory.instance.missingNode();
+            if (!Story.stable(body).equals(Story.stable(example))) {
+                if (WRITE) {
+                    String text = JSON.writerWithDefaultPrettyPrinter().writeValueAsString(body);
+                    Files.writeString(file, text + "\n");
+                    Files.writeString(BUILT.resolve(file.getFileName()), text + "\n");
+                } else {
+                    differing.put(operation.id(), answer.body());
+                }
+            }
+        }
+        assertThat(differing).as("examples that are not what the service answers").isEmpty();
+    }
+
+    @Test
+    @Order(2)
+    void theCommittedContractIsWhatTheServiceServes() throws Exception {
+        String served = send("GET", "/v3/api-docs.yaml", null).body();
+        if (WRITE) {
+            Files.createDirectories(Contract.FILE.getParent());
+            Files.writeString(Contract.FILE, served);
+        }
+        assertThat(served).isEqualTo(Files.readString(Contract.FILE));
+        assertThat(JSON.readTree(send("GET", "/v3/api-docs", null).body()))
+                .isEqualTo(
+                        JSON.readTree(JSON.writeValueAsString(new YAMLMapper().readTree(served))));
+    }
+
+    @Test
+    @Order(3)
+    void everyOperationIsDescribedWithExamplesAndProblems() {
+        List<String> missing = new ArrayList<>();
+        for (Operation operation : Contract.committed().operations()) {
+            JsonNode node = operation.node();
+            JsonNode responses = node.get("responses");
+            if (!operation.id().matches("[a-z][A-Za-z]+")) {
+                missing.add(operation + ": an operationId of its own, not " + operation.id());
+            }
+            if (node.path("summary").asString("").isBlank()) {
+                missing.add(operation + ": summary");
+            }
+            if (operation.takesBody()
+                    && !node.at("/requestBody/content/application~1json").has("example")) {
+                missing.add(operation + ": example of a request");
+            }
+            if (!responses
+                    .at("/" + operation.success() + "/content/application~1json")
+                    .has("example")) {
+                missing.add(operation + ": example of an answer");
+            }
+            List<String> needed = new ArrayList<>(List.of("400", "406", "500"));
+            if (operation.takesBody()) {
+                needed.addAll(List.of("413", "415", "422"));
+            }
+            if (operation.path().contains("{")) {
+                needed.add("404");
+            }
+            needed.stream()
+                    .filter(status -> !responses.has(status))
+                    .forEach(status -> missing.add(operation + ": " + status));
+        }
+        assertThat(missing).isEmpty();
+    }
+
+    @Test
+    @Order(4)
+    void examplesFitTheirSchemas() throws Exception {
+        for (Operation operation : Contract.committed().operations()) {
+            if (operation.takesBody()) {
+                String request = read(operation.id() + ".request.json");
+                assertThat(Contract.faultsOfRequest(operation.method(), operation.path(), request))
+                        .as("%s", operation)
+                        .isEmpty();
+            }
+            Contract.validate(
+                    operation.method(),
+                    operation.path(),
+                    operation.success(),
+                    read(operation.id() + ".response.json"));
+            operation
+                    .node()
+                    .get("responses")
+                    .properties()
+                    .forEach(
+                            response -> {
+                                int status = Integer.parseInt(response.getKey());
+                                if (status >= 400) {
+                                    JsonNode example =
+                                            Contract.committed()
+                                                    .problemExample(response.getValue());
+                                    Contract.validate(
+                                            operation.method(),
+                                            operation.path(),
+                                            status,
+                                            example.toString());
+                                    assertThat(example.get("status").asInt()).isEqualTo(status);
+                                }
+                            });
+        }
+    }
+
+    @Test
+    @Order(5)
+    void requestsAreClosedAndAnswersAreOpen() throws Exception {
+        for (Operation operation : Contract.committed().operations()) {
+            if (operation.takesBody()) {
+                String request =
+                        read(operation.id() + ".request.json")
+                                .replaceFirst("\\{", "{\"surplus\":1,");
+                assertThat(Contract.faultsOfRequest(operation.method(), operation.path(), request))
+                        .as("%s", operation)
+                        .isNotEmpty();
+            }
+            String answer =
+                    read(operation.id() + ".response.json").replaceFirst("\\{", "{\"later\":1,");
+            Contract.validate(operation.method(), operation.path(), operation.success(), answer);
+        }
+    }
+
+    private HttpResponse<String> perform(Operation operation, Map<String, String> variables)
+            throws Exception {
+        String body = operation.takesBody() ? read(operation.id() + ".request.json") : null;
+        return send(
+                operation.method(),
+                Story.path(operation, variables),
+                body,
+                Story.headers(operation));
+    }
+
+    private HttpResponse<String> send(
+            String method, String path, @Nullable String body, String... headers)
+            throws IOException, InterruptedException {
+        HttpRequest.Builder request =
+                HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
+                        .header("Content-Type", "application/json")
+                        .method(
+                                method,
+                                body == null
+                                        ? HttpRequest.BodyPublishers.noBody()
+                                        : HttpRequest.BodyPublishers.ofString(body));
+        if (headers.length > 0) {
+            request.headers(headers);
+        }
+        return http.send(request.build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    private static String read(String example) throws IOException {
+        return Files.readString(EXAMPLES.resolve(example));
+    }
+}

@@ -1,0 +1,88 @@
+package org.bayledger.contract;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.bayledger.contract.Contract.Operation;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * One pass through all operations in an order in which each finds what it needs: what is written
+ * before what is read, and the path's variables from earlier answers.
+ */
+final class Story {
+
+    private static final Pattern VARIABLE = Pattern.compile("\\{(\\w+)}");
+
+    private static final Pattern CHANGING =
+            Pattern.compile(
+                    "[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}" // an identifier
+                            + "|[0-9a-f]{64}" // a hash
+                            + "|\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(?:\\.\\d+)?Z"); // an
+
+    // instant
+
+    private Story() {}
+
+    static List<Operation> inOrder(List<Operation> operations) {
+        List<Operation> ordered = new ArrayList<>(operations);
+        ordered.sort(
+                Comparator.<Operation, Boolean>comparing(o -> !o.method().equals("POST"))
+                        .thenComparing(o -> o.path().split("\\{", -1).length)
+                        .thenComparing(Operation::path));
+        return ordered;
+    }
+
+    /** Keeps what an answer names and later paths need. */
+    static void learn(JsonNode answer, Map<String, String> variables) {
+        for (String name : List.of("projectId", "number")) {
+            if (answer.path(name).isValueNode()) {
+                variables.putIfAbsent(name, answer.get(name).asString());
+            }
+        }
+    }
+
+    /**
+     * The path with its variables, and the query parameters that are required, by their examples.
+     */
+    static String path(Operation operation, Map<String, String> variables) {
+        String path =
+                VARIABLE.matcher(operation.path())
+                        .replaceAll(
+                                match ->
+                                        Matcher.quoteReplacement(
+                                                variables.getOrDefault(
+                                                        match.group(1), match.group())));
+        List<String> query = new ArrayList<>();
+        for (JsonNode parameter : operation.node().path("parameters")) {
+            if (parameter.get("in").asString().equals("query")
+                    && parameter.path("required").asBoolean(false)) {
+                query.add(
+                        parameter.get("name").asString()
+                                + "="
+                                + parameter.get("example").asString());
+            }
+        }
+        return query.isEmpty() ? path : path + "?" + String.join("&", query);
+    }
+
+    /** The precondition of a first revision, where one is taken. */
+    static String[] headers(Operation operation) {
+        for (JsonNode parameter : operation.node().path("parameters")) {
+            if (parameter.get("name").asString().equals("If-None-Match")) {
+                return new String[] {"If-None-Match", "*"};
+            }
+        }
+        return new String[0];
+    }
+
+    /** An answer without what differs from run to run. */
+    static JsonNode stable(JsonNode answer) {
+        return JsonMapper.shared()
+                .readTree(CHANGING.matcher(answer.toString()).replaceAll("changing"));
+    }
+}
