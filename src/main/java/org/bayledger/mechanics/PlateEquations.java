@@ -96,10 +96,12 @@ final class PlateEquations {
             double[] step = residual(state, loadNumber);
             PlateAlgebra.solve(tangent, step);
             PlateAlgebra.addMultiple(c, -1.0, step, 0);
-            double relative = PlateAlgebra.norm(step) / PlateAlgebra.norm(c);
-            if (relative <= tolerance) {
+            double length = PlateAlgebra.norm(step);
+            double size = PlateAlgebra.norm(c);
+            if (length <= tolerance * size) {
                 return c;
             }
+            double relative = length / size;
             if (!(relative < 1e3)) {
                 return null;
             }

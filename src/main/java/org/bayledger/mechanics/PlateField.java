@@ -1,5 +1,7 @@
 package org.bayledger.mechanics;
 
+import java.util.Arrays;
+
 /**
  * A solved state of a plate: deflection and stresses everywhere, and what is read from them.
  * Dimensionless: deflection in thicknesses t, stress in E t^2/(b/2)^2, failure integral in that
@@ -27,6 +29,23 @@ public final class PlateField {
     }
 
     /**
+     * The parts of a face in which the greatest tension moves smoothly with the load: it may jump
+     * from one to the other.
+     */
+    enum Part {
+        WHOLE,
+        /** Within a quarter of the shorter side of a corner, along both sides. */
+        CORNER,
+        /** The rest. */
+        MIDDLE;
+
+        private boolean contains(double xi, double eta, double aspectRatio) {
+            boolean corner = (1.0 - xi) * aspectRatio <= 0.5 && 1.0 - eta <= 0.5;
+            return this == WHOLE || (this == CORNER) == corner;
+        }
+    }
+
+    /**
      * Principal stresses at a point of a face, in E t^2/(b/2)^2, tension positive.
      *
      * @param greater the greater one
@@ -34,7 +53,10 @@ public final class PlateField {
      */
     public record PrincipalStresses(double greater, double lesser) {}
 
-    private static final int SEARCH_ROUNDS = 5;
+    /** A grid point below this share of the greatest is not climbed from. */
+    private static final double NEARLY_GREATEST = 0.97;
+
+    private static final int CLIMBING_ROUNDS = 6;
 
     private final PlateEquations equations;
     private final PlateGrid surface;
@@ -70,19 +92,64 @@ public final class PlateField {
 
     /** Greatest principal tensile stress anywhere on a face; zero where there is no tension. */
     public double greatestTension(Face face) {
+        return greatestTension(face, Part.WHOLE);
+    }
+
+    double greatestTension(Face face, Part part) {
+        double[] xi = withEnds(surface.xi);
+        double[] eta = withEnds(surface.eta);
+        double[][] tension = tension(face, part, xi, eta);
+        double onGrid = 0.0;
+        for (double[] row : tension) {
+            onGrid = Math.max(onGrid, Arrays.stream(row).max().orElse(0.0));
+        }
+        // Peaks of nearly equal height stand near a corner; climb each that may be the highest.
+        double greatest = onGrid;
+        for (int p = 0; p < xi.length; p++) {
+            for (int q = 0; q < eta.length; q++) {
+                if (tension[p][q] >= NEARLY_GREATEST * onGrid && isPeak(tension, p, q)) {
+                    greatest = Math.max(greatest, climb(face, part, xi[p], eta[q]));
+                }
+            }
+        }
+        return greatest;
+    }
+
+    /** Greatest tension around a place, by ever narrower grids around the highest point so far. */
+    private double climb(Face face, Part part, double xi, double eta) {
+        double greatest = 0.0;
+        double atXi = xi;
+        double atEta = eta;
         double stepX = 0.5 / equations.orderX;
         double stepY = 0.5 / equations.orderY;
-        double[] best = greatest(face, withEnds(surface.xi), withEnds(surface.eta));
-        // The grid is finer toward the edges, so a small neighbourhood holds the peak.
-        for (int round = 0; round < SEARCH_ROUNDS; round++) {
-            double[] refined = greatest(face, around(best[1], stepX), around(best[2], stepY));
-            if (refined[0] > best[0]) {
-                best = refined;
+        for (int round = 0; round < CLIMBING_ROUNDS; round++) {
+            double[] x = around(atXi, stepX);
+            double[] y = around(atEta, stepY);
+            double[][] tension = tension(face, part, x, y);
+            for (int p = 0; p < x.length; p++) {
+                for (int q = 0; q < y.length; q++) {
+                    if (tension[p][q] > greatest) {
+                        greatest = tension[p][q];
+                        atXi = x[p];
+                        atEta = y[q];
+                    }
+                }
             }
-            stepX /= 3.0;
-            stepY /= 3.0;
+            stepX /= 2.0;
+            stepY /= 2.0;
         }
-        return best[0];
+        return greatest;
+    }
+
+    private static boolean isPeak(double[][] tension, int p, int q) {
+        for (int i = Math.max(0, p - 1); i <= Math.min(tension.length - 1, p + 1); i++) {
+            for (int j = Math.max(0, q - 1); j <= Math.min(tension[i].length - 1, q + 1); j++) {
+                if (tension[i][j] > tension[p][q]) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /** Integral of (c sigma)^7 over a face, see {@link SurfaceFailure}. */
@@ -123,19 +190,18 @@ public final class PlateField {
                 integral * plate.failureIntegralUnit());
     }
 
-    /** {greatest tension, xi, eta} over the product of these places. */
-    private double[] greatest(Face face, double[] xi, double[] eta) {
+    /** Greater principal stress over the product of these places; zero outside the part. */
+    private double[][] tension(Face face, Part part, double[] xi, double[] eta) {
         Stresses stresses = new Stresses(gridAt(xi, eta));
-        double[] best = {0.0, 0.0, 0.0};
+        double[][] result = new double[xi.length][eta.length];
         for (int p = 0; p < xi.length; p++) {
             for (int q = 0; q < eta.length; q++) {
-                double s = stresses.at(face, p, q).greater();
-                if (s > best[0]) {
-                    best = new double[] {s, xi[p], eta[q]};
+                if (part.contains(xi[p], eta[q], equations.aspectRatio)) {
+                    result[p][q] = Math.max(0.0, stresses.at(face, p, q).greater());
                 }
             }
         }
-        return best;
+        return result;
     }
 
     private static double[] withEnds(double[] gauss) {

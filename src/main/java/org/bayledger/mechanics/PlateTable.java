@@ -12,12 +12,14 @@ import java.util.List;
  *
  * <p>In dimensionless form the response depends on two numbers, the aspect ratio r = a/b and the
  * load number Q = q (b/2)^4/(E t^4). The table holds, for Poisson's ratio {@link #POISSON_RATIO},
- * the logarithms of three secants that vary slowly: W/Q, S/Q and J/Q with W the centre deflection
- * over t, S the greatest principal tension over E t^2/(b/2)^2, and J the seventh root of the
- * failure integral of both faces over that stress unit^7 (b/2)^2. Nodes are equally spaced in ln r
- * and, for each r, in ln(1 + Q) from 0 to ln(1 + Q_max(r)); between them a Catmull-Rom cubic in
- * both directions has continuous slopes. The first load node is linear theory itself, so small
- * loads tend to linear theory without a seam.
+ * the logarithms of secants that vary slowly: W/Q, S/Q and J/Q with W the centre deflection over t,
+ * S the greatest principal tension over E t^2/(b/2)^2, and J the seventh root of the failure
+ * integral of both faces over that stress unit^7 (b/2)^2. S is held three times, for the middle and
+ * for the corners of the face away from the load and for the loaded face, since the greatest of
+ * them has kinks where it passes from one place to another. Nodes are equally spaced in ln r and,
+ * for each r, in ln(1 + Q) from 0 to ln(1 + Q_max(r)); between them a Catmull-Rom cubic in both
+ * directions has continuous slopes. The first load node is linear theory itself, so small loads
+ * tend to linear theory without a seam.
  *
  * <p>Limits: 1 &lt;= r &lt;= 10 and Q &lt;= Q_max(r) = (640 + 750/r^3)/r. At about Q_max/0.9 the
  * ring of compression along the edges buckles (computed from the stability of the solver's own
@@ -32,8 +34,8 @@ public final class PlateTable {
     /** Greatest aspect ratio of the table. */
     public static final double MAX_ASPECT_RATIO = 10.0;
 
-    static final int ASPECT_NODES = 61;
-    static final int LOAD_NODES = 81;
+    static final int ASPECT_NODES = 41;
+    static final int LOAD_NODES = 61;
     static final String RESOURCE = "plate-table-nu-0.22.csv";
 
     private static final double ASPECT_STEP = Math.log(MAX_ASPECT_RATIO) / (ASPECT_NODES - 1);
@@ -43,10 +45,12 @@ public final class PlateTable {
 
     private static final int MAX_ITERATIONS = 60;
 
-    /** ln(W/Q), ln(S/Q) and ln(J/Q), each [aspect node][load node]. */
+    /** ln(W/Q), three ln(S/Q) and ln(J/Q), each [aspect node][load node]. */
     private final double[][] deflection = new double[ASPECT_NODES][LOAD_NODES];
 
-    private final double[][] tension = new double[ASPECT_NODES][LOAD_NODES];
+    private final double[][] tensionMiddle = new double[ASPECT_NODES][LOAD_NODES];
+    private final double[][] tensionCorner = new double[ASPECT_NODES][LOAD_NODES];
+    private final double[][] tensionLoaded = new double[ASPECT_NODES][LOAD_NODES];
     private final double[][] failure = new double[ASPECT_NODES][LOAD_NODES];
 
     /** The table for Poisson's ratio 0.22 and surface flaw exponent 7. */
@@ -76,10 +80,14 @@ public final class PlateTable {
             return new PlateResponse(0.0, 0.0, 0.0);
         }
         double place = row.place(q);
+        double tension =
+                Math.max(
+                        row.value(tensionMiddle, place),
+                        Math.max(row.value(tensionCorner, place), row.value(tensionLoaded, place)));
         double root = q * Math.exp(row.value(failure, place));
         return new PlateResponse(
                 q * Math.exp(row.value(deflection, place)) * plate.thickness(),
-                q * Math.exp(row.value(tension, place)) * plate.stressUnit(),
+                q * Math.exp(tension) * plate.stressUnit(),
                 Math.pow(root, SurfaceFailure.EXPONENT) * plate.failureIntegralUnit());
     }
 
@@ -258,8 +266,10 @@ public final class PlateTable {
                 int i = node / LOAD_NODES;
                 int j = node % LOAD_NODES;
                 deflection[i][j] = Math.log(Double.parseDouble(columns[2]));
-                tension[i][j] = Math.log(Double.parseDouble(columns[3]));
-                failure[i][j] = Math.log(Double.parseDouble(columns[4]));
+                tensionMiddle[i][j] = Math.log(Double.parseDouble(columns[3]));
+                tensionCorner[i][j] = Math.log(Double.parseDouble(columns[4]));
+                tensionLoaded[i][j] = Math.log(Double.parseDouble(columns[5]));
+                failure[i][j] = Math.log(Double.parseDouble(columns[6]));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

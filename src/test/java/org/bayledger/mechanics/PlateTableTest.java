@@ -56,21 +56,22 @@ class PlateTableTest {
     /** The resource is what the generator makes: a few nodes made again. */
     @Test
     void nodesAreThoseOfTheGenerator() {
-        int[][] nodes = {{0, 0}, {0, 40}, {7, 80}, {23, 61}, {36, 1}, {41, 70}};
+        int[][] nodes = {{0, 0}, {0, 40}, {7, 60}, {15, 31}, {24, 1}, {28, 50}};
         for (int[] node : nodes) {
             double aspect = PlateTable.aspectRatioAt(node[0]);
             double load = Math.max(1e-7, PlateTable.loadNumberAt(aspect, node[1]));
             double[] secants =
-                    PlateTableGenerator.secants(
-                            PlateTableGenerator.solver(aspect).solve(load), load);
+                    PlateTableGenerator.secants(PlateSolver.standard(aspect, NU).solve(load), load);
             Plate plate = new Plate(aspect, 1.0, 0.004, E, NU);
             PlateResponse r = table.respond(plate, load * plate.pressureUnit());
             assertThat(r.centreDeflection() / plate.thickness() / load)
                     .isCloseTo(secants[0], withinPercentage(0.0005));
             assertThat(r.maxPrincipalStress() / plate.stressUnit() / load)
-                    .isCloseTo(secants[1], withinPercentage(0.0005));
+                    .isCloseTo(
+                            Math.max(secants[1], Math.max(secants[2], secants[3])),
+                            withinPercentage(0.0005));
             assertThat(Math.pow(r.failureIntegral() / plate.failureIntegralUnit(), 1 / 7.0) / load)
-                    .isCloseTo(secants[2], withinPercentage(0.0005));
+                    .isCloseTo(secants[4], withinPercentage(0.0005));
         }
     }
 

@@ -41,7 +41,8 @@ class SurfaceFailureTest {
         assertThat(SurfaceFailure.weightedStress(2.0, 2.0)).isCloseTo(128.0, within(1e-9));
         assertThat(SurfaceFailure.weightedStress(-1.0, -2.0)).isZero();
         assertThat(SurfaceFailure.weightedStress(0.0, 0.0)).isZero();
-        assertThat(SurfaceFailure.weightedStress(1e-9, -1.0)).isCloseTo(0.0, within(1e-15));
+        // A trace of tension across strong compression: (1/pi) Integral is of the order 1e-9^7.5.
+        assertThat(SurfaceFailure.weightedStress(1e-9, -1.0)).isBetween(0.0, 1e-13);
     }
 
     /** (1/20)^(7/16) less risk at 3 s than at 60 s: strength up by 20^(1/16) = 1.206. */
