@@ -1,6 +1,8 @@
 package org.bayledger.glass;
 
+import java.util.List;
 import org.bayledger.check.Trace;
+import org.bayledger.glazing.Interlayer;
 import org.bayledger.quantity.Dimension;
 
 /** The sums of the glass check, in the order in which a person would redo them. */
@@ -69,7 +71,7 @@ final class GlassTrace {
                 "table",
                 TABLE);
         if (pane.pane().isLaminated()) {
-            laminate(pane, steps);
+            laminate(pane, GlassModel.of(request).bendingLength(), steps);
         }
         steps.add(
                 "NFL",
@@ -133,8 +135,30 @@ final class GlassTrace {
         }
     }
 
-    private static void laminate(PaneSums pane, Steps steps) {
+    private static void laminate(PaneSums pane, double span, Steps steps) {
         Double modulus = pane.modulus();
+        List<Double> plies = pane.pane().minimumThicknesses();
+        for (int i = 0; i < plies.size(); i++) {
+            String meaning = "minimum thickness of ply " + (i + 1);
+            steps.add("h" + (i + 1) + ".", meaning, Dimension.LENGTH, plies.get(i), "table", TABLE);
+        }
+        Interlayer interlayer = pane.pane().interlayer();
+        if (interlayer != null) {
+            steps.add(
+                    "hv",
+                    "thickness of the interlayer",
+                    Dimension.LENGTH,
+                    interlayer.thickness(),
+                    "input",
+                    "input");
+        }
+        steps.add(
+                "a",
+                "shorter side, or span on two edges",
+                Dimension.LENGTH,
+                span,
+                "input",
+                "geometry");
         if (modulus != null && pane.pane().minimumThicknesses().size() == 2) {
             steps.add(
                     "G",
@@ -166,7 +190,14 @@ final class GlassTrace {
                 "effective thickness for stress, least of the plies",
                 Dimension.LENGTH,
                 pane.thickness().stress(),
-                "sqrt(hefw^3 / (h1 + 2 Gamma hs2))",
+                "sqrt(hefw^3 / (h1 + 2 Gamma hs2)), and the same at Gamma 1",
+                source);
+        steps.add(
+                "hrigid",
+                "thickness for deflection with a rigid interlayer, for load sharing",
+                Dimension.LENGTH,
+                pane.thickness().onePiece(),
+                "cbrt(sum h^3 + 12 Is)",
                 source);
     }
 
