@@ -61,15 +61,11 @@ final class CanonicalJson {
     }
 
     private static boolean isExact(BigDecimal number) {
-        double asDouble = number.doubleValue();
-        if (!Double.isFinite(asDouble)) {
-            return false;
-        }
         try {
-            String canonical = NumberToJSON.serializeNumber(asDouble);
+            String canonical = NumberToJSON.serializeNumber(number.doubleValue());
             return new BigDecimal(canonical).compareTo(number) == 0;
-        } catch (IOException e) {
-            throw new IllegalStateException("A finite double has no canonical form", e);
+        } catch (IOException notFinite) {
+            return false;
         }
     }
 }

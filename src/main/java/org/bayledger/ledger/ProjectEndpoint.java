@@ -1,9 +1,13 @@
 package org.bayledger.ledger;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.headers.Header;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.net.URI;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -11,6 +15,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 
 /** Projects: created and read, never changed. */
@@ -29,6 +34,22 @@ class ProjectEndpoint {
 
     @PostMapping(consumes = "application/json", produces = "application/json")
     @Operation(operationId = "createProject", summary = "Create a project")
+    @ApiResponse(
+            responseCode = "201",
+            useReturnTypeSchema = true,
+            headers = {
+                @Header(
+                        name = "Location",
+                        description = "Where it can be read.",
+                        required = true,
+                        schema = @Schema(type = "string")),
+                @Header(
+                        name = "ETag",
+                        description = "The project's head: If-Match of the next revision.",
+                        required = true,
+                        schema = @Schema(type = "string"))
+            })
+    @ResponseStatus(HttpStatus.CREATED)
     ResponseEntity<Views.ProjectView> create(@RequestBody ProjectRequest request) {
         Project project = ledger.create(Caller.OPEN, request.name());
         Head head = store.head(project);

@@ -1,14 +1,17 @@
 package org.bayledger.ledger;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.headers.Header;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.net.URI;
 import java.util.List;
 import org.bayledger.check.RawJson;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -17,6 +20,7 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 
 /** Revisions: recorded at the end of the chain, and read. */
@@ -47,6 +51,22 @@ class RevisionEndpoint {
     @io.swagger.v3.oas.annotations.parameters.RequestBody(
             required = true,
             content = @Content(schema = @Schema(implementation = RevisionRequest.class)))
+    @ApiResponse(
+            responseCode = "201",
+            useReturnTypeSchema = true,
+            headers = {
+                @Header(
+                        name = "Location",
+                        description = "Where it can be read.",
+                        required = true,
+                        schema = @Schema(type = "string")),
+                @Header(
+                        name = "ETag",
+                        description = "The project's head: If-Match of the next revision.",
+                        required = true,
+                        schema = @Schema(type = "string"))
+            })
+    @ResponseStatus(HttpStatus.CREATED)
     ResponseEntity<Views.RevisionSummary> record(
             @PathVariable String projectId,
             @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String ifMatch,
