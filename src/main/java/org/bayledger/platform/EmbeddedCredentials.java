@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.util.Base64;
@@ -63,6 +64,15 @@ record EmbeddedCredentials(String superuserPassword, String ownerPassword, Strin
                     PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
                 }
                 : new FileAttribute<?>[0];
+    }
+
+    /** Closes a folder to everybody else, also one that was there before; it holds programs. */
+    static void keepToOwner(Path folder) throws IOException {
+        PosixFileAttributeView posix =
+                Files.getFileAttributeView(folder, PosixFileAttributeView.class);
+        if (posix != null) {
+            posix.setPermissions(PosixFilePermissions.fromString("rwx------"));
+        }
     }
 
     private static String newPassword() {

@@ -53,6 +53,7 @@ public final class EmbeddedDatabase implements AutoCloseable {
             Path absolute = directory.toAbsolutePath();
             Files.createDirectories(absolute, EmbeddedCredentials.ownerOnly(absolute, "rwx------"));
             Path folder = absolute.toRealPath();
+            EmbeddedCredentials.keepToOwner(folder);
             FolderLock lock = FolderLock.take(folder);
             try {
                 return start(folder, lock);

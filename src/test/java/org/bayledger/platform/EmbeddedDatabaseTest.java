@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -14,6 +15,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +33,7 @@ class EmbeddedDatabaseTest {
 
     @Test
     void isDurableAndAsksForAPassword() throws Exception {
+        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
         try (EmbeddedDatabase database = EmbeddedDatabase.start(folder)) {
             assertDurable(database);
             assertThat(show(database, "listen_addresses")).isEqualTo("127.0.0.1");
@@ -53,6 +56,9 @@ class EmbeddedDatabaseTest {
                     .isNotEmpty()
                     .allMatch(line -> line.strip().endsWith("scram-sha-256"));
             assertThat(PosixFilePermissions.toString(rights("credentials"))).isEqualTo("rw-------");
+            assertThat(PosixFilePermissions.toString(rights(".")))
+                    .as("nobody else may put programs there")
+                    .isEqualTo("rwx------");
             assertThat(PosixFilePermissions.toString(rights("data"))).isEqualTo("rwx------");
             assertThat(folder.resolve("initial-password")).doesNotExist();
         }
@@ -182,8 +188,7 @@ class EmbeddedDatabaseTest {
         return Postmaster.process(folder.resolve("data/postmaster.pid")).orElseThrow();
     }
 
-    private java.util.Set<java.nio.file.attribute.PosixFilePermission> rights(String name)
-            throws IOException {
+    private Set<PosixFilePermission> rights(String name) throws IOException {
         return Files.getPosixFilePermissions(folder.resolve(name));
     }
 
