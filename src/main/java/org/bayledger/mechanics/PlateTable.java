@@ -21,10 +21,12 @@ import java.util.List;
  * directions has continuous slopes. The first load node is linear theory itself, so small loads
  * tend to linear theory without a seam.
  *
- * <p>Limits: 1 &lt;= r &lt;= 10 and Q &lt;= Q_max(r) = (640 + 750/r^3)/r. At about Q_max/0.9 the
- * ring of compression along the edges buckles (computed from the stability of the solver's own
- * states, in all four classes of symmetry, for r = 1, 1.5, 2, 3 and 5), and the smooth state the
- * table describes is no longer the plate's. Outside the limits every method refuses.
+ * <p>Limits: 1 &lt;= r &lt;= 10 and Q &lt;= Q_max(r) = (640 + 750/r^3)/r. Somewhat above Q_max the
+ * ring of compression along the edges buckles, and the smooth state that the table describes is no
+ * longer the plate's. That load, found from the stability of the solver's own states in all four
+ * classes of symmetry, is Q = 1550, 640, 407, 241, 143 and over 130 for r = 1, 1.5, 2, 3, 5 and 10.
+ * Outside the limits every method refuses. Thin-plate theory itself takes slopes as small: it holds
+ * while the deflection is small against the shorter side, which is for the caller to judge.
  */
 public final class PlateTable {
 

@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.mechanics.PlateField.Face;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 
 /** Against finite elements (src/test/oracle/plate) and against a published fit. */
 class PlateOracleTest {
@@ -27,8 +26,7 @@ class PlateOracleTest {
             double tensionOther) {}
 
     @Test
-    void deflectionAndTensionOnBothFacesAgreeWithFiniteElements(TestReporter reporter)
-            throws IOException {
+    void deflectionAndTensionOnBothFacesAgreeWithFiniteElements() throws IOException {
         List<Case> cases = cases();
         assertThat(cases).hasSizeGreaterThanOrEqualTo(20);
         for (Case c : cases) {
@@ -40,15 +38,14 @@ class PlateOracleTest {
             double other = field.greatestTension(Face.AWAY_FROM_LOAD) * plate.stressUnit();
             PlateResponse direct = field.response(plate);
             PlateResponse tabulated = PlateTable.standard().respond(plate, c.pressure());
-            reporter.publishEntry(
+            System.out.printf(
+                    "%s: w/t %.3f; over finite elements: deflection %+.2f %%, tension on the loaded"
+                            + " face %+.2f %%, on the other %+.2f %%%n",
                     c.name(),
-                    String.format(
-                            "w/t %.3f, deviation from finite elements: deflection %+.2f %%, tension"
-                                    + " loaded face %+.2f %%, other face %+.2f %%",
-                            direct.centreDeflection() / plate.thickness(),
-                            100.0 * (direct.centreDeflection() / c.deflection() - 1.0),
-                            100.0 * (loaded / c.tensionLoaded() - 1.0),
-                            100.0 * (other / c.tensionOther() - 1.0)));
+                    direct.centreDeflection() / plate.thickness(),
+                    100.0 * (direct.centreDeflection() / c.deflection() - 1.0),
+                    100.0 * (loaded / c.tensionLoaded() - 1.0),
+                    100.0 * (other / c.tensionOther() - 1.0));
             double greatest = Math.max(c.tensionLoaded(), c.tensionOther());
             for (PlateResponse r : List.of(direct, tabulated)) {
                 assertThat(r.centreDeflection())
@@ -69,31 +66,37 @@ class PlateOracleTest {
 
     /**
      * The deflection polynomial of ASTM E1300, appendix on centre deflection (from memory): w = t
-     * exp(r0 + r1 x + r2 x^2), x = ln ln [q (a b)^2/(E t^4)]. A cross-check only: the fit itself
-     * leaves the plate solution at larger aspect ratios, where finite elements side with the plate.
+     * exp(r0 + r1 x + r2 x^2), x = ln ln [q (a b)^2/(E t^4)]. A cross-check only. Where it was
+     * fitted, load numbers 30 to 500 (w from about 0.2 to 6 t), it lies within 2 % of the plate up
+     * to aspect ratio 1.7, and within 9 % from 2 to 5, where finite elements side with the plate.
+     * At smaller loads (10) and larger ones (2000) it departs further; that is reported, not
+     * asserted.
      */
     @Test
-    void deflectionPolynomialOfThePractice(TestReporter reporter) {
-        for (double r : new double[] {1.0, 1.2, 1.4, 1.7, 2.0, 3.0, 4.0, 5.0}) {
+    void deflectionPolynomialOfThePractice() {
+        double modulus = 71.7e9;
+        double t = 0.004;
+        for (double r : new double[] {1.0, 1.2, 1.4, 1.7, 2.0, 2.5, 3.0, 4.0, 5.0}) {
             double r0 = 0.553 - 3.83 * r + 1.11 * r * r - 0.0969 * r * r * r;
             double r1 = -2.29 + 5.83 * r - 2.17 * r * r + 0.2067 * r * r * r;
             double r2 = 1.485 - 1.908 * r + 0.815 * r * r - 0.0822 * r * r * r;
-            Plate plate = new Plate(r, 1.0, 0.004, 71.7e9, NU);
+            Plate plate = new Plate(r, 1.0, t, modulus, NU);
             StringBuilder deviations = new StringBuilder();
-            for (double load : new double[] {20, 50, 100, 300, 1000}) {
+            for (double load : new double[] {10, 30, 50, 100, 300, 500, 1000, 2000}) {
                 double x = Math.log(Math.log(load));
                 double fit = Math.exp(r0 + r1 * x + r2 * x * x);
-                double pressure = load * 71.7e9 * Math.pow(0.004, 4.0) / (r * r);
-                double ours =
-                        PlateTable.standard().respond(plate, pressure).centreDeflection() / 0.004;
-                double deviation = 100.0 * (fit / ours - 1.0);
+                double pressure = load * modulus * Math.pow(t, 4.0) / (r * r);
+                PlateResponse plateResponse = PlateTable.standard().respond(plate, pressure);
+                double deviation = 100.0 * (fit * t / plateResponse.centreDeflection() - 1.0);
                 deviations.append(String.format(" %+.1f %% at %.0f;", deviation, load));
-                assertThat(deviation)
-                        .as("aspect ratio %s, q (ab)^2/(E t^4) = %s", r, load)
-                        .isCloseTo(0.0, within(r <= 1.7 ? 3.0 : 10.0));
+                if (load >= 30.0 && load <= 500.0) {
+                    assertThat(deviation)
+                            .as("aspect ratio %s, q (ab)^2/(E t^4) = %s", r, load)
+                            .isCloseTo(0.0, within(r <= 1.7 ? 2.0 : 9.0));
+                }
             }
-            reporter.publishEntry(
-                    "polynomial over plate solution, aspect ratio " + r, deviations.toString());
+            System.out.printf(
+                    "aspect ratio %.1f, deflection polynomial over plate:%s%n", r, deviations);
         }
     }
 

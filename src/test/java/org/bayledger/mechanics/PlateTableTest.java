@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 
 class PlateTableTest {
 
@@ -21,7 +20,7 @@ class PlateTableTest {
      * pressure that gives the same failure integral, all within 0.3 % of the direct solution.
      */
     @Test
-    void fiveHundredRandomPlatesAgreeWithTheDirectSolution(TestReporter reporter) {
+    void fiveHundredRandomPlatesAgreeWithTheDirectSolution() {
         Random random = new Random(20260101L);
         double[] worst = new double[3];
         for (int i = 0; i < 100; i++) {
@@ -50,7 +49,9 @@ class PlateTableTest {
                 }
             }
         }
-        reporter.publishEntry("worst deviations: deflection, stress, load", Arrays.toString(worst));
+        System.out.println(
+                "table against direct solution, worst of deflection, stress, load: "
+                        + Arrays.toString(worst));
     }
 
     /** The resource is what the generator makes: a few nodes made again. */
@@ -95,12 +96,12 @@ class PlateTableTest {
     @Test
     void everythingGrowsWithTheLoad() {
         Random random = new Random(7L);
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < 50; i++) {
             Plate plate = randomPlate(random);
             double greatest = table.greatestPressure(plate);
             PlateResponse before = table.respond(plate, 0.0);
-            for (int step = 1; step <= 400; step++) {
-                double share = Math.pow(10.0, -4.0 + 4.0 * step / 400.0);
+            for (int step = 1; step <= 200; step++) {
+                double share = Math.pow(10.0, -4.0 + 4.0 * step / 200.0);
                 PlateResponse r = table.respond(plate, share * greatest);
                 assertThat(r.centreDeflection()).isGreaterThan(before.centreDeflection());
                 assertThat(r.maxPrincipalStress()).isGreaterThan(before.maxPrincipalStress());
@@ -113,7 +114,7 @@ class PlateTableTest {
     @Test
     void inversesGiveThePressureBack() {
         Random random = new Random(11L);
-        for (int i = 0; i < 5000; i++) {
+        for (int i = 0; i < 1000; i++) {
             Plate plate = randomPlate(random);
             double pressure =
                     table.greatestPressure(plate) * Math.pow(10.0, -6.0 * random.nextDouble());
