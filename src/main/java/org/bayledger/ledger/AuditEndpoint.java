@@ -1,6 +1,7 @@
 package org.bayledger.ledger;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -43,8 +44,8 @@ class AuditEndpoint {
                             + " engine makes of both.")
     Comparison compare(
             @PathVariable String projectId,
-            @RequestParam int base,
-            @RequestParam int head,
+            @Parameter(example = "1") @RequestParam int base,
+            @Parameter(example = "2") @RequestParam int head,
             @RequestParam(defaultValue = "false") boolean recompute) {
         Project project = ledger.project(Caller.OPEN, projectId);
         return comparer.compare(

@@ -61,6 +61,11 @@ public final class Contract {
         committed().answer(method, pathTemplate, status, body);
     }
 
+    /** Holds a body against the schema of problems. */
+    public static void validateProblem(@Nullable String body) {
+        assertThat(committed().errors("/components/schemas/Problem", body)).as(body).isEmpty();
+    }
+
     /** Holds a request's body against the contract; gives what is wrong with it. */
     public static List<String> faultsOfRequest(String method, String pathTemplate, String body) {
         return committed()
@@ -90,7 +95,7 @@ public final class Contract {
                     .as("the contract has no answer %s", where)
                     .isFalse();
             assertThat(status).as(where).isIn(400, 404, 405, 406, 414, 431);
-            assertThat(errors("/components/schemas/Problem", body)).as(where).isEmpty();
+            validateProblem(body);
             return;
         }
         if (response.has("$ref")) {
