@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
@@ -34,6 +35,9 @@ public final class StrictJson {
      * Beyond the exponents of a double: such a number has no use here, and is dear to write out.
      */
     private static final int MAX_EXPONENT = 400;
+
+    private static final Pattern ADVICE =
+            Pattern.compile("(?:: enable `| \\(not recognized).*$", Pattern.DOTALL);
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -100,9 +104,7 @@ public final class StrictJson {
 
     /** The parser's words without its advice on how to configure it. */
     private static String reason(JacksonException e) {
-        String message = String.valueOf(e.getOriginalMessage());
-        int advice = message.indexOf(": enable `");
-        return advice < 0 ? message : message.substring(0, advice);
+        return ADVICE.matcher(String.valueOf(e.getOriginalMessage())).replaceFirst("");
     }
 
     private static FaultsException unreadable(String detail) {

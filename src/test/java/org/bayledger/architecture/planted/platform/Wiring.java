@@ -1,0 +1,7 @@
+package org.bayledger.architecture.planted.platform;
+
+/** Breaks a rule on purpose. */
+public class Wiring {
+
+    public Wiring() {}
+}
