@@ -24,7 +24,7 @@ package org.bayledger.mechanics;
  *
  * <p>The integral runs over both faces, since a flaw on either can start a fracture. The face away
  * from the load gives nearly all of it; the loaded face adds, near the corners, under 2 % to B in
- * usual proportions (0.3 % of pressure), and up to about 7 % under very large deflection (1 % of
+ * usual proportions (0.3 % of pressure), and up to about 6 % under very large deflection (1 % of
  * pressure), on the safe side.
  */
 public final class SurfaceFailure {
