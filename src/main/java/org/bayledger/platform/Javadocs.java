@@ -13,9 +13,9 @@ final class Javadocs {
 
     private static final CommentFormatter FORMATTER = new CommentFormatter();
 
-    /** A link, as the formatter leaves it, with the name that it ends in. */
+    /** A link, as the formatter leaves it: a reference and a label. */
     private static final Pattern LINK =
-            Pattern.compile("\\{@link(?:plain)? [^ }]*?([A-Za-z0-9_]+)(?:\\([^}]*\\))?}");
+            Pattern.compile("\\{@link(?:plain)? [^ }]+ (?:[^ }]*[#.])?([^}]+)}");
 
     /**
      * The SI unit that a docstring names for the value inside, which is no part of the contract.
@@ -24,6 +24,9 @@ final class Javadocs {
             Pattern.compile(
                     ",? \\(?(?:in )?(?:m|m2|m3|m4|Pa|N|N/m|N m|N\\*m|kg|kg/m|kg/m2|m/s|K|1/K|rad|m3/s|s)\\)?"
                             + "(?=[,;.:]|$)");
+
+    /** A symbol such as q at the beginning of a sentence keeps its case. */
+    private static final Pattern SYMBOL = Pattern.compile("(?!a )[a-z](?:[^a-z]|$)");
 
     private Javadocs() {}
 
@@ -64,8 +67,9 @@ final class Javadocs {
         if (text.isEmpty()) {
             return text;
         }
-        boolean word = text.length() > 1 && Character.isLowerCase(text.charAt(1));
-        String first = word ? text.substring(0, 1).toUpperCase(Locale.ROOT) : text.substring(0, 1);
+        boolean word = Character.isLowerCase(text.charAt(0)) && !SYMBOL.matcher(text).lookingAt();
+        String first = text.substring(0, 1);
+        first = word ? first.toUpperCase(Locale.ROOT) : first;
         return first + text.substring(1) + (text.matches(".*[.!?:]") ? "" : ".");
     }
 }

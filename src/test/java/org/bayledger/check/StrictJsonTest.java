@@ -40,7 +40,7 @@ class StrictJsonTest {
                 "{\"a\":{\"b\":1,\"b\":2}}; /a/b; twice",
                 "[{\"x~y/z\":1,\"x~y/z\":2}]; /0/x~0y~1z; twice",
                 "{\"a\":[1,1e401]}; /a/1; too large or too small",
-                "{\"a\":[1,1e-401]}; /a/1; too large or too small",
+                "{\"a\":[1,1e-402]}; /a/1; too large or too small",
                 "{\"a\":0e999999999}; /a; too large or too small",
                 "{\"a\":\"\\udc00\\ud800\"}; /a; surrogate",
                 "{\"a\":01}; ``; not valid JSON at line 1",

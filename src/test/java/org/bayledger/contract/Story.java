@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import org.bayledger.contract.Contract.Operation;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
 
 /**
  * One pass through all operations in an order in which each finds what it needs: what is written
@@ -44,6 +45,19 @@ final class Story {
                 variables.putIfAbsent(name, answer.get(name).asString());
             }
         }
+    }
+
+    /** An answer without the projects of other tests on the same service. */
+    static JsonNode own(JsonNode answer, Map<String, String> variables) {
+        if (answer.path("items") instanceof ArrayNode items) {
+            items.removeIf(
+                    item ->
+                            item.has("projectId")
+                                    && !item.get("projectId")
+                                            .asString()
+                                            .equals(variables.get("projectId")));
+        }
+        return answer;
     }
 
     /**
