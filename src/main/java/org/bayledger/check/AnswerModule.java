@@ -1,5 +1,6 @@
 package org.bayledger.check;
 
+import com.fasterxml.jackson.annotation.JsonAutoDetect;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
 import org.bayledger.quantity.UnitSystem;
@@ -9,7 +10,9 @@ import tools.jackson.core.Version;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.cfg.MapperConfig;
 import tools.jackson.databind.introspect.Annotated;
+import tools.jackson.databind.introspect.AnnotatedClass;
 import tools.jackson.databind.introspect.NopAnnotationIntrospector;
+import tools.jackson.databind.introspect.VisibilityChecker;
 import tools.jackson.databind.module.SimpleModule;
 import tools.jackson.databind.ser.std.StdSerializer;
 
@@ -106,6 +109,15 @@ public final class AnswerModule extends SimpleModule {
     private static final class MeasuredIntrospector extends NopAnnotationIntrospector {
 
         private static final long serialVersionUID = 1L;
+
+        /** A record is its components: what its methods conclude from them is no part of it. */
+        @Override
+        public VisibilityChecker findAutoDetectVisibility(
+                MapperConfig<?> config, AnnotatedClass annotated, VisibilityChecker checker) {
+            return annotated.getRawType().isRecord()
+                    ? checker.withIsGetterVisibility(JsonAutoDetect.Visibility.NONE)
+                    : checker;
+        }
 
         @Override
         public @Nullable Object findSerializer(MapperConfig<?> config, Annotated annotated) {

@@ -13,7 +13,7 @@ public enum DeflectionRule {
     IBC {
         @Override
         double underWind(double span) {
-            return span <= 13.5 * FOOT ? span / 175 : span / 240 + INCH / 4;
+            return span <= 13.5 * FOOT + SAME_LENGTH ? span / 175 : span / 240 + INCH / 4;
         }
 
         @Override
@@ -82,6 +82,9 @@ public enum DeflectionRule {
 
     private static final double INCH = 0.0254;
     private static final double FOOT = 0.3048;
+
+    /** A span of 13 ft 6 in is one also where it is the difference of two elevations, m. */
+    private static final double SAME_LENGTH = 1e-6;
 
     /** Limit under wind, m, for a span in m. */
     abstract double underWind(double span);
