@@ -463,6 +463,24 @@ class GlassCheckTest {
         assertThat(result.outcome().verdict()).isNotEqualTo(Verdict.SATISFIED);
     }
 
+    /** Strong but slack glass on two edges slips out of its pockets long before it breaks. */
+    @Test
+    void doesNotPassGlassOnTwoEdgesThatSagsBeyondTheSolution() {
+        String slack =
+                lite(
+                                "1200 mm",
+                                "3000 mm",
+                                List.of(pane("3 mm", "FULLY_TEMPERED")),
+                                gust("0.1 kPa"),
+                                ",\"spanDirection\":\"VERTICAL\"")
+                        .replace("FOUR", "TWO");
+        GlassResult result = run(slack);
+        assertThat(result.outcome().utilization()).isLessThan(1);
+        assertThat(result.panes().get(0).centerDeflection()).isNull();
+        assertThat(codes(result)).contains("DEFLECTION_BEYOND_SOLUTION");
+        assertThat(result.outcome().verdict()).isEqualTo(Verdict.UNDETERMINED);
+    }
+
     static final List<List<String>> FAILING =
             List.of(
                     List.of(SIX),
