@@ -101,7 +101,8 @@ final class GlassFindings {
                     "DEFLECTION_BEYOND_SOLUTION",
                     "/load",
                     "The deflection or the breakage probability of a pane under this pressure lies"
-                            + " beyond what the plate solution covers; it is left out.");
+                            + " beyond what the plate solution covers (on two edges: a twentieth of"
+                            + " the span); it is left out.");
         }
         for (int i = 0; i < sums.panes().size(); i++) {
             if (sums.isDoubted(i) && !failed) {

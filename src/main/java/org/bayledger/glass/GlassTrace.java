@@ -31,7 +31,8 @@ final class GlassTrace {
                 "geometry");
         for (int i = 0; i < sums.panes().size(); i++) {
             boolean governs = i == sums.governingPane();
-            pane(request, sums, i, new Steps(trace, String.valueOf(i + 1), governs));
+            boolean shares = governs || sums.panes().size() > 1;
+            pane(request, sums, i, new Steps(trace, String.valueOf(i + 1), governs, shares));
         }
         trace.step(
                 "LR",
@@ -63,15 +64,23 @@ final class GlassTrace {
 
     private static void pane(GlassRequest request, LiteSums sums, int index, Steps steps) {
         PaneSums pane = sums.panes().get(index);
-        steps.add(
-                "t",
-                "minimum thickness of the glass",
-                Dimension.LENGTH,
-                pane.glass(),
-                "table",
-                TABLE);
         if (pane.pane().isLaminated()) {
+            steps.add(
+                    "t",
+                    "minimum thickness of the glass, all plies",
+                    Dimension.LENGTH,
+                    pane.glass(),
+                    "table",
+                    TABLE);
             laminate(pane, GlassModel.of(request).bendingLength(), steps);
+        } else {
+            steps.share(
+                    "t",
+                    "minimum thickness of the glass",
+                    Dimension.LENGTH,
+                    pane.glass(),
+                    "table",
+                    TABLE);
         }
         steps.add(
                 "NFL",
@@ -113,7 +122,7 @@ final class GlassTrace {
                 pane.loadShareFactor(),
                 "(sum of t^3) / t^3"
                         + (sums.panes().stream().anyMatch(each -> each.pane().isLaminated())
-                                ? ", lesser of soft and rigid interlayers"
+                                ? ", t of a laminated pane hefw, then hrigid; the lesser"
                                 : ""),
                 EDITION);
         steps.add(
@@ -159,7 +168,7 @@ final class GlassTrace {
                 span,
                 "input",
                 "geometry");
-        if (modulus != null && pane.pane().minimumThicknesses().size() == 2) {
+        if (modulus != null && plies.size() == 2) {
             steps.add(
                     "G",
                     "shear modulus of the interlayer",
@@ -169,40 +178,61 @@ final class GlassTrace {
                     "published interlayer data (from memory)");
         }
         String source = "ASTM E1300-16, effective thickness of laminated glass (from memory)";
+        boolean two = plies.size() == 2;
         steps.add(
                 "Gamma",
                 "shear transfer between the plies",
                 Dimension.NONE,
                 pane.thickness().transfer(),
-                pane.pane().minimumThicknesses().size() == 2
-                        ? "1 / (1 + 9.6 E Is hv / (G hs^2 a^2))"
+                two
+                        ? "1 / (1 + 9.6 E Is hv / (G hs^2 a^2)), E 71.7 GPa, hs = (h1 + h2)/2 + hv,"
+                                + " Is = hs^2 h1 h2 / (h1 + h2)"
                         : "0: more than two plies are taken as loose",
                 source);
-        steps.add(
+        steps.share(
                 "hefw",
                 "effective thickness for deflection",
                 Dimension.LENGTH,
                 pane.thickness().deflection(),
-                "cbrt(sum h^3 + 12 Gamma Is)",
+                two ? "cbrt(h1^3 + h2^3 + 12 Gamma Is)" : "cbrt(sum h^3)",
                 source);
         steps.add(
                 "hefs",
                 "effective thickness for stress, least of the plies",
                 Dimension.LENGTH,
                 pane.thickness().stress(),
-                "sqrt(hefw^3 / (h1 + 2 Gamma hs2)), and the same at Gamma 1",
+                two
+                        ? "least of sqrt(hefw^3 / (h1 + 2 Gamma hs h2 / (h1 + h2))), the same with"
+                                + " h1 and h2 exchanged, and both at Gamma 1"
+                        : "sqrt(sum h^3 / h), h the thickest ply",
                 source);
-        steps.add(
+        steps.share(
                 "hrigid",
                 "thickness for deflection with a rigid interlayer, for load sharing",
                 Dimension.LENGTH,
                 pane.thickness().onePiece(),
-                "cbrt(sum h^3 + 12 Is)",
+                two
+                        ? "cbrt(h1^3 + h2^3 + 12 Is)"
+                        : "cbrt(sum h^3 + 12 sum h z^2), z from the common centroid to each ply",
                 source);
     }
 
-    /** Writes the steps of one pane, those of the governing pane always. */
-    private record Steps(Trace trace, String suffix, boolean governs) {
+    /**
+     * Writes the steps of one pane: those of the governing pane always, and of every pane that
+     * shares the load the thicknesses by which it does.
+     */
+    private record Steps(Trace trace, String suffix, boolean governs, boolean shares) {
+
+        void share(
+                String symbol,
+                String meaning,
+                Dimension dimension,
+                double si,
+                String formula,
+                String source) {
+            new Steps(trace, suffix, shares, shares)
+                    .add(symbol, meaning, dimension, si, formula, source);
+        }
 
         void add(
                 String symbol,

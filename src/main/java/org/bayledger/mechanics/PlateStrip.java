@@ -17,6 +17,10 @@ package org.bayledger.mechanics;
  * (anticlastic); its stress is uniaxial and its stiffness that of a beam, E and not E/(1 - nu^2).
  * The held edges turn and slide freely, so no membrane force arises and everything is linear in the
  * pressure. The face away from the load is in uniaxial tension, the loaded face is not in tension.
+ *
+ * <p>Limit: deflection at most a twentieth of the span (common practice, no source). There the held
+ * edges turn by 3.2 w/s = 0.16 rad and come closer by 8/3 w^2/s = 0.7 % of the span; further out
+ * neither the linear sum nor the edges' hold can be relied on.
  */
 public final class PlateStrip {
 
@@ -25,6 +29,9 @@ public final class PlateStrip {
 
     /** Integral_0^1 (1 - u^2)^7 du = 14!!/15!!. */
     private static final double PARABOLA_FACTOR = 645_120.0 / 2_027_025.0;
+
+    /** Greatest deflection over span at which the linear sum is used. */
+    private static final double GREATEST_DEFLECTION = 1.0 / 20.0;
 
     private PlateStrip() {}
 
@@ -36,20 +43,21 @@ public final class PlateStrip {
      * @param thickness thickness, m
      * @param elasticModulus Young's modulus, Pa
      * @param pressure uniform pressure, Pa, not negative
+     * @throws IllegalArgumentException where the deflection exceeds a twentieth of the span
      */
     public static PlateResponse respond(
             double span, double width, double thickness, double elasticModulus, double pressure) {
         Plate.requireNotNegative(pressure, "pressure");
         double stress = pressure * stressPerPressure(span, width, thickness, elasticModulus);
-        double slenderness = span / thickness;
-        double deflection =
-                5.0
-                        * pressure
-                        * span
-                        * slenderness
-                        * slenderness
-                        * slenderness
-                        / (32.0 * elasticModulus);
+        double deflection = pressure * deflectionPerPressure(span, thickness, elasticModulus);
+        if (deflection > GREATEST_DEFLECTION * span) {
+            throw new IllegalArgumentException(
+                    "deflection "
+                            + deflection
+                            + " m is over a twentieth of the span "
+                            + span
+                            + " m: beyond linear theory");
+        }
         return new PlateResponse(deflection, stress, areaFactor(span, width) * power(stress));
     }
 
@@ -75,7 +83,9 @@ public final class PlateStrip {
     public static double pressureForDeflection(
             double span, double width, double thickness, double elasticModulus, double deflection) {
         Plate.requireNotNegative(deflection, "deflection");
-        return deflection / respond(span, width, thickness, elasticModulus, 1.0).centreDeflection();
+        double pressure = deflection / deflectionPerPressure(span, thickness, elasticModulus);
+        respond(span, width, thickness, elasticModulus, pressure);
+        return pressure;
     }
 
     private static double stressPerPressure(
@@ -93,6 +103,12 @@ public final class PlateStrip {
                             + " m: not a thin strip");
         }
         return 0.75 * (span / thickness) * (span / thickness);
+    }
+
+    private static double deflectionPerPressure(
+            double span, double thickness, double elasticModulus) {
+        double slenderness = span / thickness;
+        return 5.0 * span * slenderness * slenderness * slenderness / (32.0 * elasticModulus);
     }
 
     private static double areaFactor(double span, double width) {

@@ -316,7 +316,9 @@ final class AsceWalls implements WallRules {
                 area,
                 "span times max(tributary width, span / 3), or as given",
                 edition.cite("26.2"));
-        if (!low || height > site.meanRoofHeight()) {
+        boolean aboveRoof = height > site.meanRoofHeight();
+        String qh = aboveRoof ? "q" : "qh";
+        if (!low || aboveRoof) {
             trace.step(
                     "Kz",
                     what + ": exposure coefficient at its top",
@@ -344,7 +346,7 @@ final class AsceWalls implements WallRules {
                 what + ": pressure toward the wall, " + site.basis(),
                 Dimension.PRESSURE,
                 pressure(MIDDLE, area, height).positive(),
-                kd + (low ? "qh (GCp + GCpi)" : "(q GCp + qh GCpi)") + limits,
+                kd + (low || aboveRoof ? qh + " (GCp + GCpi)" : "(q GCp + qh GCpi)") + limits,
                 source + "; 30.2.2; 2.4.1");
         for (String zone : zones) {
             trace.step(
@@ -359,7 +361,7 @@ final class AsceWalls implements WallRules {
                     what + ": pressure away from the wall in zone " + zone + ", " + site.basis(),
                     Dimension.PRESSURE,
                     pressure(zone, area, height).negative(),
-                    kd + "qh (GCp - GCpi)" + limits,
+                    kd + qh + " (GCp - GCpi)" + limits,
                     source + "; 30.2.2; 2.4.1");
         }
     }

@@ -266,6 +266,7 @@ final class EnWalls implements WallRules {
     @Override
     public void explain(Trace trace, String what, List<String> zones, double area, double height) {
         double ze = referenceHeight(height);
+        String beside = height > site.meanRoofHeight() ? "qp(ze)" : "qp(h)";
         trace.step(
                 "A",
                 what + ": loaded area",
@@ -278,7 +279,8 @@ final class EnWalls implements WallRules {
                 what + ": reference height with wind onto the face",
                 Dimension.DISTANCE,
                 ze,
-                "b up to b, h below the top, the component's top between; h where h <= b",
+                "b up to b, h below the top, the component's top between and above the roof; h"
+                        + " where h <= b",
                 "EN 1991-1-4:2005, Fig. 7.4 (from memory)");
         trace.step(
                 "qp(ze)",
@@ -299,7 +301,7 @@ final class EnWalls implements WallRules {
                 what + ": pressure toward the wall, characteristic",
                 Dimension.PRESSURE,
                 pressure("C", area, height).positive(),
-                "qp(ze) cpe,D + 0.3 qp(h)",
+                "qp(ze) cpe,D + 0.3 " + beside,
                 "EN 1991-1-4:2005, 5.2 and 7.2.9(6) (from memory)");
         for (String zone : zones) {
             trace.step(
@@ -314,7 +316,7 @@ final class EnWalls implements WallRules {
                     what + ": pressure away from the wall in zone " + zone + ", characteristic",
                     Dimension.PRESSURE,
                     pressure(zone, area, height).negative(),
-                    "qp(h) (min(cpe," + zone + "; cpe,E) - 0.2)",
+                    beside + " (min(cpe," + zone + "; cpe,E) - 0.2)",
                     "EN 1991-1-4:2005, 5.2 and 7.2.9(6) (from memory)");
         }
     }

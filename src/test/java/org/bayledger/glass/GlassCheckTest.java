@@ -15,7 +15,9 @@ import static org.bayledger.glass.GlassRequests.run;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.bayledger.check.FaultsException;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Remedy;
@@ -461,6 +463,24 @@ class GlassCheckTest {
         assertThat(result.outcome().verdict()).isNotEqualTo(Verdict.SATISFIED);
     }
 
+    /** Strong but slack glass on two edges slips out of its pockets long before it breaks. */
+    @Test
+    void doesNotPassGlassOnTwoEdgesThatSagsBeyondTheSolution() {
+        String slack =
+                lite(
+                                "1200 mm",
+                                "3000 mm",
+                                List.of(pane("3 mm", "FULLY_TEMPERED")),
+                                gust("0.1 kPa"),
+                                ",\"spanDirection\":\"VERTICAL\"")
+                        .replace("FOUR", "TWO");
+        GlassResult result = run(slack);
+        assertThat(result.outcome().utilization()).isLessThan(1);
+        assertThat(result.panes().get(0).centerDeflection()).isNull();
+        assertThat(codes(result)).contains("DEFLECTION_BEYOND_SOLUTION");
+        assertThat(result.outcome().verdict()).isEqualTo(Verdict.UNDETERMINED);
+    }
+
     static final List<List<String>> FAILING =
             List.of(
                     List.of(SIX),
@@ -552,6 +572,70 @@ class GlassCheckTest {
                 .contains(governing, "LR")
                 .doesNotContain(other);
         assertThat(brief.loadResistance()).isEqualTo(all.loadResistance());
+    }
+
+    /** The governing trace alone is enough to redo the share of each pane. */
+    @Test
+    void governingTraceRedoesTheLoadShare() {
+        String unit =
+                lite(
+                        "1500 mm",
+                        "2000 mm",
+                        List.of(
+                                pane("10 mm", "ANNEALED"),
+                                laminate("3 mm", "3 mm", PVB, "ANNEALED")),
+                        GUST,
+                        "");
+        GlassResult result =
+                GlassCheck.run(bind(unit), new Reporting(UnitSystem.SI, TraceLevel.GOVERNING));
+        Map<String, Double> steps = new HashMap<>();
+        result.outcome().trace().forEach(step -> steps.put(step.symbol(), step.value().si()));
+        int own = result.governingPane() + 1;
+        double mono = Math.pow(steps.get("t1"), 3);
+        double soft = Math.pow(steps.get("hefw2"), 3);
+        double rigid = Math.pow(steps.get("hrigid2"), 3);
+        double share =
+                own == 1
+                        ? Math.min(1 + soft / mono, 1 + rigid / mono)
+                        : Math.min(1 + mono / soft, 1 + mono / rigid);
+        assertThat(steps.get("LS" + own)).isCloseTo(share, within(1e-9));
+        assertThat(steps).doesNotContainKey("NFL" + (3 - own));
+    }
+
+    /**
+     * A laminated pane is stressed by its thickness for stress and bends by that for deflection.
+     */
+    @Test
+    void laminatedPanesTakeEachThicknessInItsPlace() {
+        GlassRequest request =
+                bind(lite("1200 mm", "1800 mm", laminate("3 mm", "5 mm", PVB, "ANNEALED")));
+        PaneResult pane = GlassCheck.run(request, GlassRequests.SI).panes().get(0);
+        double bends = pane.deflectionEffectiveThickness().si();
+        double stressed = pane.stressEffectiveThickness().si();
+        assertThat(stressed).isGreaterThan(1.01 * bends);
+        GlassModel model = GlassModel.of(request);
+        assertThat(pane.nonFactoredLoad().si())
+                .isCloseTo(model.resistance(stressed, 0.008, 3), within(1e-6));
+        assertThat(millimetres(pane))
+                .isCloseTo(1000 * model.respond(bends, 1800).centreDeflection(), within(1e-9));
+    }
+
+    /** What the trace says of three plies is what was done: loose plies, the thickest governs. */
+    @Test
+    void traceOfThreePliesIsTheirOwn() {
+        String three =
+                laminate("4 mm", "6 mm", PVB, "ANNEALED")
+                        .replace(
+                                "{\"nominalThickness\":\"4 mm\"}",
+                                "{\"nominalThickness\":\"4 mm\"},{\"nominalThickness\":\"4 mm\"}");
+        GlassResult result = run(lite("1200 mm", "1500 mm", three));
+        double cubes = 2 * Math.pow(3.78, 3) + Math.pow(5.56, 3);
+        assertThat(result.panes().get(0).stressEffectiveThickness().si())
+                .isCloseTo(Math.sqrt(cubes / 5.56) / 1000, within(1e-9));
+        assertThat(result.outcome().trace())
+                .filteredOn(step -> step.symbol().equals("hefs1"))
+                .extracting("formula")
+                .containsExactly("sqrt(sum h^3 / h), h the thickest ply");
     }
 
     @Test

@@ -60,6 +60,19 @@ class PlateStripTest {
                 .isCloseTo(777.0, withinPercentage(1e-9));
     }
 
+    /** A strip that sags by more than a twentieth of its span is out of linear theory's reach. */
+    @Test
+    void refusesDeflectionsBeyondLinearTheory() {
+        double most = PlateStrip.pressureForDeflection(3.0, 1.2, 0.003, E, 0.1499);
+        assertThat(PlateStrip.respond(3.0, 1.2, 0.003, E, most).centreDeflection())
+                .isCloseTo(0.1499, withinPercentage(1e-9));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PlateStrip.respond(3.0, 1.2, 0.003, E, 1.01 * most))
+                .withMessageContaining("a twentieth of the span");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PlateStrip.pressureForDeflection(3.0, 1.2, 0.003, E, 0.151));
+    }
+
     @Test
     void refusesWhatIsNoStrip() {
         assertThatIllegalArgumentException()

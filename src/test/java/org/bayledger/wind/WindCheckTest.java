@@ -173,6 +173,40 @@ class WindCheckTest {
         assertThat(result.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
     }
 
+    /**
+     * Above the roof the velocity pressure is that of the part's own top, and the trace says so.
+     */
+    @Test
+    void traceAboveTheRoofCanBeRedoneByHand() {
+        String parapet = "[{\"id\":\"P\",\"effectiveWindArea\":\"20 ft2\",\"height\":\"163 ft\"}]";
+        WindResult tall = Wind.run(Wind.request(Wind.TALL, parapet));
+        double q = step(tall, "q");
+        double gcpi = step(tall, "GCpi");
+        assertThat(q).isGreaterThan(step(tall, "qh"));
+        assertThat(step(tall, "p+")).isCloseTo(q * (step(tall, "GCp+") + gcpi), within(1e-9));
+        assertThat(step(tall, "p-")).isCloseTo(q * (step(tall, "GCp-") - gcpi), within(1e-9));
+        assertThat(formula(tall, "p+")).startsWith("q (GCp + GCpi)");
+        assertThat(formula(tall, "p-")).startsWith("q (GCp - GCpi)");
+        WindResult low = Wind.run(Wind.request(Wind.LOW, parapet.replace("163", "28")));
+        assertThat(formula(low, "p+")).startsWith("q (GCp + GCpi)");
+        assertThat(formula(low, "p-")).startsWith("q (GCp - GCpi)");
+
+        WindResult en = Wind.run(Wind.request(Wind.EN, parapet.replace("163 ft", "42 m")));
+        double top = step(en, "qp(ze)");
+        assertThat(top).isGreaterThan(step(en, "qp(h)"));
+        assertThat(step(en, "w+")).isCloseTo(top * (step(en, "cpe,D") + 0.3), within(1e-9));
+        assertThat(formula(en, "w+")).isEqualTo("qp(ze) cpe,D + 0.3 qp(ze)");
+        assertThat(formula(en, "w-")).startsWith("qp(ze) (min(cpe,A; cpe,E)");
+    }
+
+    private static String formula(WindResult result, String symbol) {
+        return result.outcome().trace().stream()
+                .filter(s -> s.symbol().equals(symbol))
+                .findFirst()
+                .orElseThrow()
+                .formula();
+    }
+
     /** An area outside the figure is read on its flat end, and the trace says so. */
     @Test
     void flatEndsAreSaid() {
@@ -241,7 +275,13 @@ class WindCheckTest {
 
     @Test
     void whatIsGoodToKnowDoesNot() {
-        assertNoted("DEBRIS_REGION_NOT_STATED", false, "windborneDebrisRegion", "false");
+        assertNoted(
+                "DEBRIS_REGION_NOT_STATED",
+                false,
+                "windborneDebrisRegion",
+                "false",
+                "basicWindSpeed",
+                "\"140 mph\"");
         assertNoted("GROUND_ELEVATION_FACTOR_1", true, "groundElevation", "null");
         assertNoted("TORNADO_LOADS_NOT_COVERED", true, "standard", "\"ASCE_7_22\"");
         assertNoted("INPUT_NOT_USED", true, "standard", "\"ASCE_7_10\"");
