@@ -13,7 +13,7 @@ public enum DeflectionRule {
     IBC {
         @Override
         double underWind(double span) {
-            return span <= 13.5 * FOOT ? span / 175 : span / 240 + INCH / 4;
+            return span <= 13.5 * FOOT * ROUNDING ? span / 175 : span / 240 + INCH / 4;
         }
 
         @Override
@@ -82,6 +82,9 @@ public enum DeflectionRule {
 
     private static final double INCH = 0.0254;
     private static final double FOOT = 0.3048;
+
+    /** A span found as a difference of levels may exceed a bound by this and still be at it. */
+    private static final double ROUNDING = 1 + 1e-9;
 
     /** Limit under wind, m, for a span in m. */
     abstract double underWind(double span);

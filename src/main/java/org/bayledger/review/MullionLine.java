@@ -102,14 +102,7 @@ record MullionLine(
                                 held.add(at);
                             }
                         });
-        boolean footJoint =
-                bay.stackJoints() != null
-                        && bay.stackJoints().stream()
-                                .anyMatch(
-                                        joint ->
-                                                Math.abs(joint.elevation() - bay.sill())
-                                                        < Layout.TOUCH);
-        if (footJoint && !held.isEmpty() && held.get(0) > Layout.TOUCH) {
+        if (standsInJoint(bay)) {
             held.add(0, 0.0);
             findings.add(
                     Finding.note(
@@ -119,6 +112,25 @@ record MullionLine(
                                     + " joint at the sill."));
         }
         return held;
+    }
+
+    /**
+     * Whether only the stack joint at its sill holds the foot of a bay's verticals, so that the
+     * piece below carries what comes down there.
+     */
+    static boolean standsInJoint(Bay bay) {
+        if (bay.anchors() == null || bay.stackJoints() == null) {
+            return false;
+        }
+        double lowest =
+                bay.anchors().stream()
+                        .filter(anchor -> onPiece(bay, anchor))
+                        .mapToDouble(Anchor::elevation)
+                        .min()
+                        .orElse(bay.sill());
+        return lowest > bay.sill() + Layout.TOUCH
+                && bay.stackJoints().stream()
+                        .anyMatch(joint -> Math.abs(joint.elevation() - bay.sill()) < Layout.TOUCH);
     }
 
     /**

@@ -3,6 +3,7 @@ package org.bayledger.review;
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.anchorage.StackJoint;
+import org.bayledger.blocks.BlockSupport;
 import org.bayledger.seals.Edge;
 import org.bayledger.seals.SealDetails;
 import org.bayledger.seals.SealsCheck;
@@ -112,18 +113,27 @@ final class SealReview {
                 .toList();
     }
 
+    /**
+     * Edges at which the wall goes on along the whole edge; one that meets the building anywhere
+     * has a perimeter joint, and is counted as if it had one all along. A sill that is shimmed
+     * stands on the building.
+     */
     private List<Edge> neighbours() {
         List<Edge> edges = new ArrayList<>();
-        if (!context.layout.leftOf(bay).isEmpty()) {
+        if (context.layout.continuesLeft(bay)) {
             edges.add(Edge.LEFT);
         }
-        if (!context.layout.rightOf(bay).isEmpty()) {
+        if (context.layout.continuesRight(bay)) {
             edges.add(Edge.RIGHT);
         }
-        if (!context.layout.above(bay).isEmpty()) {
+        boolean slabAbove =
+                context.layout.above(bay).stream()
+                        .anyMatch(above -> above.sillSupport() == BlockSupport.Kind.SHIMMED_SILL);
+        if (context.layout.continuesAbove(bay) && !slabAbove) {
             edges.add(Edge.TOP);
         }
-        if (!context.layout.below(bay).isEmpty()) {
+        if (context.layout.continuesBelow(bay)
+                && bay.sillSupport() != BlockSupport.Kind.SHIMMED_SILL) {
             edges.add(Edge.BOTTOM);
         }
         return edges;
