@@ -45,8 +45,21 @@ record MullionLine(
                         : mullion.supports().stream().sorted().toList();
         List<Finding> findings = new ArrayList<>();
         List<Double> held = anchored(bay, findings, pointer);
+        boolean anchored = true;
         if (held.size() < 2) {
+            anchored = held.isEmpty() || agree(given, held);
             held = given;
+            if (!anchored && !given.isEmpty()) {
+                findings.add(
+                        Finding.action(
+                                "SUPPORT_WITHOUT_ANCHOR",
+                                pointer + "/anchors",
+                                "The supports given for the verticals are at "
+                                        + words(given, reporting)
+                                        + " above the sill, and not at each of them an anchor was"
+                                        + " given: what holds the verticals there was not"
+                                        + " checked."));
+            }
         } else if (!given.isEmpty() && !agree(given, held)) {
             findings.add(
                     Finding.action(
@@ -81,7 +94,7 @@ record MullionLine(
                 held.stream().map(at -> at - start).toList(),
                 List.copyOf(hinges),
                 List.copyOf(findings),
-                certain);
+                certain && anchored);
     }
 
     /**

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.anchorage.StackJoint;
 import org.bayledger.blocks.BlockSupport;
+import org.bayledger.check.Finding;
+import org.bayledger.quantity.Dimension;
 import org.bayledger.seals.Edge;
 import org.bayledger.seals.SealDetails;
 import org.bayledger.seals.SealsCheck;
@@ -51,7 +53,7 @@ final class SealReview {
                 NAME,
                 pointer,
                 seen,
-                List.of(),
+                beyondTheRows(given),
                 () -> {
                     SealsRequest request =
                             new SealsRequest(
@@ -59,6 +61,30 @@ final class SealReview {
                     SealsResult result = SealsCheck.run(request, context.reporting);
                     return new Checked.Ran(request, result, result.outcome());
                 });
+    }
+
+    /** Stack joints of the bay that do not cross its rows, and so are in nobody's count. */
+    private List<Finding> beyondTheRows(SealDetails given) {
+        List<Finding> findings = new ArrayList<>();
+        List<StackJoint> joints = bay.stackJoints() == null ? List.of() : bay.stackJoints();
+        for (int i = 0; given.stackJoints() == null && i < joints.size(); i++) {
+            double level = joints.get(i).elevation();
+            if (!crosses(level - bay.sill())) {
+                findings.add(
+                        Finding.note(
+                                "STACK_JOINT_NOT_IN_COUNT",
+                                pointer + "/stackJoints/" + i,
+                                "The stack joint at "
+                                        + context.reporting.text(Dimension.DISTANCE, level)
+                                        + " does not cross the rows of this bay: its seal is not"
+                                        + " among the joints counted here."));
+            }
+        }
+        return findings;
+    }
+
+    private boolean crosses(double at) {
+        return at > Layout.TOUCH && at < bay.height() - Layout.TOUCH;
     }
 
     /** What the seals leave out and the rest of the bay tells. */
@@ -109,7 +135,7 @@ final class SealReview {
         return bay.stackJoints().stream()
                 .map(StackJoint::elevation)
                 .map(level -> level - bay.sill())
-                .filter(at -> at > Layout.TOUCH && at < bay.height() - Layout.TOUCH)
+                .filter(this::crosses)
                 .toList();
     }
 

@@ -148,6 +148,18 @@ class ReviewEdgesTest {
                         });
     }
 
+    @Test
+    void supportThatNoAnchorHoldsIsSaid() {
+        Map<String, Object> tree = demo(2);
+        Map<String, Object> bay = element(tree, "bays", 0);
+        bay.put("anchors", List.of(element(bay, "anchors", 0)));
+        bay.put("stackJoints", List.of());
+        ReviewResult result = review(tree);
+        assertThat(item(result, "N-201/mullion/2", "framing").verdict())
+                .isEqualTo(Verdict.UNDETERMINED);
+        assertThat(codes(result, "N-201/mullion/2")).containsExactly("SUPPORT_WITHOUT_ANCHOR");
+    }
+
     /**
      * A piece that hangs from its top stands with its foot in the joint: the one below feels it.
      */
