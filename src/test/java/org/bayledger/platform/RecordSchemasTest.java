@@ -43,7 +43,7 @@ class RecordSchemasTest {
      * A whole.
      *
      * @param piece its first piece
-     * @param others the {@code other} pieces
+     * @param others the {@code remaining} pieces
      * @param name what it is called
      * @param count how many; see {@link Piece#width}
      * @param loads pressures on it, Pa
@@ -89,7 +89,7 @@ class RecordSchemasTest {
                 .contains("\"count\":{\"type\":[\"integer\",\"null\"]", "\"minimum\":1")
                 .contains("\"exclusiveMinimum\":0")
                 .contains("\"loads\":{\"type\":[\"array\",\"null\"]")
-                .contains("How many; see width.", "The other pieces.");
+                .contains("How many; see width.", "The remaining pieces.");
         assertThat(json(components, "Verdict"))
                 .contains("\"enum\":[\"SATISFIED\",\"UNDETERMINED\",\"EXCEEDED\"]")
                 .contains("`EXCEEDED`: A limit is exceeded.");
