@@ -19,6 +19,11 @@ public record AllowableLoad(@Nullable Double positive, @Nullable Double negative
         return positive != null && negative != null;
     }
 
+    /** Whether any sign was called out, without which there is no demand, not one of nought. */
+    public boolean calledOut() {
+        return positive != null || negative != null;
+    }
+
     /**
      * The greatest pressure in either direction, Pa, of the signs that were called out; 0 if none.
      */

@@ -150,11 +150,12 @@ public final class FramingCheck {
                                     + " the smaller of L/175 of that edge and 3/4 in, so that the"
                                     + " strength of the glass can't be relied on."));
         }
+        boolean calm = request.axis() == Axis.WIND && !wind.calledOut();
         BeamExtreme deflection = beam.greatestDeflection();
         return new FramingResult(
                 new Outcome(
                         verdict,
-                        utilization,
+                        calm ? null : utilization,
                         findings,
                         List.of(),
                         trace.steps(),

@@ -121,7 +121,7 @@ public final class RetentionCheck {
         return new RetentionResult(
                 new Outcome(
                         verdict,
-                        utilization,
+                        load.negative() == null ? null : utilization,
                         findings,
                         remedies,
                         trace.steps(),

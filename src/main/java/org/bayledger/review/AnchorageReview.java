@@ -7,6 +7,7 @@ import org.bayledger.anchorage.AnchorForceResult;
 import org.bayledger.anchorage.AnchorageMovementCheck;
 import org.bayledger.anchorage.AnchorageMovementRequest;
 import org.bayledger.anchorage.AnchorageMovementResult;
+import org.bayledger.anchorage.DriftClearance;
 import org.bayledger.anchorage.Movement;
 import org.bayledger.anchorage.SlotResult;
 import org.bayledger.check.Finding;
@@ -19,6 +20,10 @@ import org.jspecify.annotations.Nullable;
 final class AnchorageReview {
 
     private static final String NAME = "anchorage-movement";
+
+    /** By how much the module of a lite may exceed the glass in it. */
+    private static final double SAME_LITE = 1.1;
+
     private static final double GRAVITY = 9.80665; // m/s2
     private static final Movement NOTHING_SAID =
             new Movement(null, null, null, null, null, null, null, null, null);
@@ -54,6 +59,14 @@ final class AnchorageReview {
         }
         List<Checked> items = new ArrayList<>();
         Movement movement = bay.movement() == null ? NOTHING_SAID : bay.movement();
+        if (driftLeavesOutALite(movement.drift())) {
+            own.add(
+                    Finding.action(
+                            "DRIFT_OF_A_LARGER_LITE_NOT_CHECKED",
+                            pointer + "/movement/drift",
+                            "The lite given for the drift is not the one of this bay that the drift"
+                                    + " squeezes most: give the largest."));
+        }
         Checked whole =
                 Checked.run(
                         id,
@@ -69,16 +82,19 @@ final class AnchorageReview {
                                     AnchorageMovementCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());
                         });
-        items.add(whole);
+        boolean anotherLite = driftLeavesOutALite(movement.drift());
+        items.add(anotherLite ? whole.atLeast(Verdict.UNDETERMINED) : whole);
         if (whole.item().result() instanceof AnchorageMovementResult result) {
-            loaded.stream()
-                    .filter(anchor -> MullionLine.onPiece(bay, anchor))
-                    .forEach(anchor -> items.add(anchor(anchor, result)));
+            for (int i = 0; i < loaded.size(); i++) {
+                if (MullionLine.onPiece(bay, loaded.get(i))) {
+                    items.add(anchor(loaded.get(i), pointer + "/anchors/" + i, result));
+                }
+            }
         }
         return items;
     }
 
-    private Checked anchor(Anchor anchor, AnchorageMovementResult result) {
+    private Checked anchor(Anchor anchor, String at, AnchorageMovementResult result) {
         AnchorForceResult force =
                 result.anchors().stream()
                         .filter(found -> found.anchor().equals(anchor.id()))
@@ -89,9 +105,11 @@ final class AnchorageReview {
                         .filter(found -> found.anchor().equals(anchor.id()))
                         .findFirst()
                         .orElse(null);
-        Verdict verdict = force == null ? Verdict.UNDETERMINED : force.verdict();
+        List<Finding> open = open(anchor, at, force);
+        Verdict verdict = open.isEmpty() ? Verdict.SATISFIED : Verdict.UNDETERMINED;
         Double utilization = null;
         if (force != null) {
+            verdict = verdict.and(force.verdict());
             utilization = greater(force.windUtilization(), force.deadLoadUtilization());
         }
         if (slot != null) {
@@ -107,8 +125,85 @@ final class AnchorageReview {
                         null,
                         anchor,
                         new AnchorItem(anchor.role(), force, slot),
-                        List.of()),
+                        open),
                 List.of());
+    }
+
+    /**
+     * Whether the bay has a lite that does less in a drift than the one given: with the same
+     * clearances demand over capacity is proportional to hp / (c1 + c2 hp / bp).
+     */
+    private boolean driftLeavesOutALite(@Nullable DriftClearance given) {
+        if (given == null) {
+            return false;
+        }
+        double worst = squeezed(given, given.glassWidth(), given.glassHeight());
+        return bay.columns().stream()
+                .anyMatch(
+                        width ->
+                                bay.rows().stream()
+                                        .anyMatch(
+                                                height ->
+                                                        squeezed(given, width, height)
+                                                                > worst * SAME_LITE));
+    }
+
+    private static double squeezed(DriftClearance clearance, double width, double height) {
+        return height
+                / (clearance.sideClearance() + clearance.topBottomClearance() * height / width);
+    }
+
+    /** What keeps an anchor's forces from being judged. */
+    private List<Finding> open(Anchor anchor, String at, @Nullable AnchorForceResult force) {
+        List<Finding> open = new ArrayList<>();
+        if (force == null || force.windUtilization() == null) {
+            open.add(
+                    Finding.action(
+                            "ANCHOR_NOT_CHECKED_FOR_WIND",
+                            at + "/allowableWindForce",
+                            "This anchor was not checked for wind: what it carries or what it may"
+                                    + " carry is not known."));
+        }
+        boolean fixed = anchor.role() == Anchor.Role.DEAD_LOAD;
+        if (fixed && (force == null || force.deadLoadUtilization() == null)) {
+            open.add(
+                    Finding.action(
+                            "ANCHOR_NOT_CHECKED_FOR_WEIGHT",
+                            at + "/allowableDeadLoadForce",
+                            "This dead-load anchor was not checked for weight: what it carries or"
+                                    + " what it may carry is not known."));
+        }
+        if (verticals.carriesPieceAbove()) {
+            open.add(
+                    Finding.action(
+                            "CARRIES_PIECE_ABOVE",
+                            pointer + "/stackJoints",
+                            "The verticals above stand in the stack joint on top of these: what"
+                                    + " wind puts on this anchor from there is not in the"
+                                    + " numbers."));
+        }
+        List<Bay> stacked = new ArrayList<>(context.layout.above(bay));
+        stacked.addAll(context.layout.below(bay));
+        for (Bay other : stacked) {
+            if (other.anchors() != null
+                    && other.anchors().stream()
+                            .filter(theirs -> MullionLine.onPiece(other, theirs))
+                            .anyMatch(
+                                    theirs ->
+                                            Math.abs(theirs.elevation() - anchor.elevation())
+                                                    <= Layout.TOUCH)) {
+                open.add(
+                        Finding.action(
+                                "ANCHOR_SHARED_BETWEEN_BAYS",
+                                at + "/elevation",
+                                "Bay "
+                                        + other.id()
+                                        + " has an anchor at the same level: where they are one, it"
+                                        + " carries the verticals of both, and the forces were not"
+                                        + " added. Give both bays as one."));
+            }
+        }
+        return open;
     }
 
     private static @Nullable Double greater(@Nullable Double one, @Nullable Double other) {
@@ -198,7 +293,7 @@ final class AnchorageReview {
                                     * (bay.rows().size() + 1);
             Double right =
                     vertical.number() > bay.columns().size()
-                            ? Double.valueOf(0)
+                            ? heaviest(context.layout.rightOf(bay), true)
                             : columnMass(bay, vertical.number());
             Double left = leftMass(vertical);
             if (right == null || left == null) {
@@ -210,12 +305,18 @@ final class AnchorageReview {
     }
 
     private @Nullable Double leftMass(Layout.Vertical vertical) {
-        if (vertical.number() > 1) {
-            return columnMass(bay, vertical.number() - 1);
-        }
+        return vertical.number() > 1
+                ? columnMass(bay, vertical.number() - 1)
+                : heaviest(context.layout.leftOf(bay), false);
+    }
+
+    /**
+     * Mass of the heaviest first or last column of some bays, kg, or null where one is not known.
+     */
+    private @Nullable Double heaviest(List<Bay> neighbours, boolean first) {
         double heaviest = 0;
-        for (Bay neighbour : context.layout.leftOf(bay)) {
-            Double mass = columnMass(neighbour, neighbour.columns().size());
+        for (Bay neighbour : neighbours) {
+            Double mass = columnMass(neighbour, first ? 1 : neighbour.columns().size());
             if (mass == null) {
                 return null;
             }

@@ -17,6 +17,9 @@ import org.bayledger.quantity.Dimension;
  */
 final class FindingSchedule {
 
+    /** Narrower than any column, m: not a piece of wall but a slip in an offset. */
+    private static final double NO_COLUMN = 0.05;
+
     private record Key(String code, Severity severity, String text) {}
 
     private static final class Merged {
@@ -88,7 +91,10 @@ final class FindingSchedule {
         overlaps(context);
     }
 
-    /** Two bays on the same piece of wall: one of them is not where the document says. */
+    /**
+     * Two bays on the same piece of wall, or a hair apart: one of them is not where the document
+     * says.
+     */
     private void overlaps(ReviewContext context) {
         List<Bay> bays = context.document.bays();
         Map<String, List<Integer>> byFace = new LinkedHashMap<>();
@@ -101,12 +107,28 @@ final class FindingSchedule {
                 Bay left = bays.get(face.get(a));
                 for (int b = a + 1;
                         b < face.size()
-                                && bays.get(face.get(b)).offset() < left.right() - Layout.TOUCH;
+                                && bays.get(face.get(b)).offset() < left.right() + NO_COLUMN;
                         b++) {
                     Bay right = bays.get(face.get(b));
                     double common =
                             Math.min(left.top(), right.top()) - Math.max(left.sill(), right.sill());
-                    if (common > Layout.TOUCH) {
+                    double gap = right.offset() - left.right();
+                    if (common > Layout.TOUCH && gap > Layout.TOUCH) {
+                        merge(
+                                Finding.action(
+                                        "BAYS_ALMOST_TOUCH",
+                                        "",
+                                        "Between bays "
+                                                + left.id()
+                                                + " and "
+                                                + right.id()
+                                                + " there is a gap of "
+                                                + context.reporting.text(Dimension.LENGTH, gap)
+                                                + ": each vertical there was given the wind of its"
+                                                + " own bay only. Correct the offset where they"
+                                                + " share one."),
+                                "/bays/" + face.get(b) + "/offset");
+                    } else if (common > Layout.TOUCH && gap < -Layout.TOUCH) {
                         merge(
                                 Finding.action(
                                         "BAYS_OVERLAP",

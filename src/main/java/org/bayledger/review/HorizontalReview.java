@@ -3,6 +3,7 @@ package org.bayledger.review;
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.blocks.BlockSupport;
+import org.bayledger.check.Finding;
 import org.bayledger.check.Verdict;
 import org.bayledger.framing.Axis;
 import org.bayledger.framing.FramingCheck;
@@ -16,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The horizontals of one bay under wind and under the glass that stands on them. A line of
  * horizontals is one item; the column that governs is the one whose inputs and result it shows. The
- * line at the top belongs to the bay above where there is one.
+ * line at the top belongs to the bays above where these stand on all of it, with the same verticals
+ * and on a member: else it is this bay's as well.
  */
 final class HorizontalReview {
 
@@ -39,7 +41,7 @@ final class HorizontalReview {
         int lines = bay.rows().size() + 1;
         for (int line = 1; line <= lines; line++) {
             boolean shimmed = line == 1 && bay.sillSupport() == BlockSupport.Kind.SHIMMED_SILL;
-            boolean anothers = line == lines && !context.layout.above(bay).isEmpty();
+            boolean anothers = line == lines && belongsToBayAbove();
             if (!shimmed && !anothers) {
                 line(line);
             }
@@ -48,6 +50,42 @@ final class HorizontalReview {
 
     List<Checked> items() {
         return items;
+    }
+
+    /** Whether the bays above look at this bay's top line, every piece of it. */
+    private boolean belongsToBayAbove() {
+        return context.layout.continuesAbove(bay)
+                && context.layout.sameVerticalsAbove(bay)
+                && !shimmedAbove();
+    }
+
+    private boolean shimmedAbove() {
+        return context.layout.above(bay).stream()
+                .anyMatch(above -> above.sillSupport() == BlockSupport.Kind.SHIMMED_SILL);
+    }
+
+    /**
+     * What is not known of the top line under bays whose verticals stand elsewhere: they put weight
+     * on it that nobody looked at.
+     */
+    private List<Finding> ofTopLine(int line) {
+        boolean loaded =
+                line > bay.rows().size()
+                        && !context.layout.sameVerticalsAbove(bay)
+                        && context.layout.above(bay).stream()
+                                .anyMatch(
+                                        above ->
+                                                above.sillSupport()
+                                                        != BlockSupport.Kind.SHIMMED_SILL);
+        return loaded
+                ? List.of(
+                        Finding.action(
+                                "VERTICALS_ABOVE_STAND_ELSEWHERE",
+                                pointer + "/columns",
+                                "The verticals of the bay above do not stand over those of this"
+                                        + " bay: the weight that comes down on this head was not"
+                                        + " checked."))
+                : List.of();
     }
 
     private void line(int line) {
@@ -99,7 +137,7 @@ final class HorizontalReview {
         double span = bay.columns().get(column - 1);
         double from = bay.columnStart(column);
         double below = line == 1 ? rowBelow() : bay.rows().get(line - 2);
-        double above = line > bay.rows().size() ? 0 : bay.rows().get(line - 1);
+        double above = line > bay.rows().size() ? rowAbove() : bay.rows().get(line - 1);
         double width = (below + above) / 2;
         double area =
                 context.pressures == null
@@ -108,37 +146,48 @@ final class HorizontalReview {
         double top = bay.sill() + bay.rowStart(line) + above / 2;
         ReviewContext.Seen seen =
                 context.wind(pointer, bay.elevation(), from, from + span, area, top);
-        return Checked.run(
-                id,
-                "framing",
-                pointer,
-                seen,
-                List.of(),
-                () -> {
-                    FramingRequest request =
-                            new FramingRequest(
-                                    Axis.WIND,
-                                    List.of(0.0, span),
-                                    null,
-                                    span,
-                                    width,
-                                    of,
-                                    seen.load(),
-                                    null,
-                                    null,
-                                    List.of(new GlassEdge(0, span)),
-                                    null,
-                                    context.deflectionRule,
-                                    stress);
-                    FramingResult result = FramingCheck.run(request, context.reporting);
-                    return new Checked.Ran(request, result, result.outcome());
-                });
+        List<Finding> own = ofTopLine(line);
+        Checked checked =
+                Checked.run(
+                        id,
+                        "framing",
+                        pointer,
+                        seen,
+                        own,
+                        () -> {
+                            FramingRequest request =
+                                    new FramingRequest(
+                                            Axis.WIND,
+                                            List.of(0.0, span),
+                                            null,
+                                            span,
+                                            width,
+                                            of,
+                                            seen.load(),
+                                            null,
+                                            null,
+                                            List.of(new GlassEdge(0, span)),
+                                            null,
+                                            context.deflectionRule,
+                                            stress);
+                            FramingResult result = FramingCheck.run(request, context.reporting);
+                            return new Checked.Ran(request, result, result.outcome());
+                        });
+        return own.isEmpty() ? checked : checked.atLeast(Verdict.UNDETERMINED);
     }
 
     /** Height of the row under the sill where another bay stands there, else 0. */
     private double rowBelow() {
         return context.layout.below(bay).stream()
                 .mapToDouble(under -> under.rows().get(under.rows().size() - 1))
+                .max()
+                .orElse(0);
+    }
+
+    /** Height of the row over the head where another bay stands there, else 0. */
+    private double rowAbove() {
+        return context.layout.above(bay).stream()
+                .mapToDouble(over -> over.rows().get(0))
                 .max()
                 .orElse(0);
     }

@@ -195,10 +195,32 @@ final class LiteReview {
         if (bay.sillSupport() == BlockSupport.Kind.MEMBER) {
             List<Bay> under = context.layout.below(bay);
             if (!under.isEmpty()) {
-                return below(under.get(0).glazingPocket(), null);
+                return below(tightest(column, under), null);
             }
         }
         return null;
+    }
+
+    /** The least clearance and bite of the bays under a column; null where one is not known. */
+    private @Nullable GlazingPocket tightest(int column, List<Bay> under) {
+        double from = bay.columnStart(column);
+        double to = from + bay.columns().get(column - 1);
+        Double clearance = Double.POSITIVE_INFINITY;
+        Double bite = Double.POSITIVE_INFINITY;
+        boolean met = false;
+        for (Bay one : under) {
+            if (Math.min(to, one.right()) - Math.max(from, one.offset()) > Layout.TOUCH) {
+                met = true;
+                GlazingPocket pocket = one.glazingPocket();
+                clearance = less(clearance, pocket == null ? null : pocket.edgeClearance());
+                bite = less(bite, pocket == null ? null : pocket.bite());
+            }
+        }
+        return met ? new GlazingPocket(clearance, bite) : null;
+    }
+
+    private static @Nullable Double less(@Nullable Double one, @Nullable Double other) {
+        return one == null || other == null ? null : (Double) Math.min(one, other);
     }
 
     private static GlazingBelow below(@Nullable GlazingPocket pocket, @Nullable Double sinks) {

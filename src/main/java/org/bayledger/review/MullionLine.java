@@ -45,8 +45,21 @@ record MullionLine(
                         : mullion.supports().stream().sorted().toList();
         List<Finding> findings = new ArrayList<>();
         List<Double> held = anchored(bay, findings, pointer);
+        boolean anchored = true;
         if (held.size() < 2) {
+            anchored = held.isEmpty() || agree(given, held);
             held = given;
+            if (!anchored && !given.isEmpty()) {
+                findings.add(
+                        Finding.action(
+                                "SUPPORT_WITHOUT_ANCHOR",
+                                pointer + "/anchors",
+                                "The supports given for the verticals are at "
+                                        + words(given, reporting)
+                                        + " above the sill, and not at each of them an anchor was"
+                                        + " given: what holds the verticals there was not"
+                                        + " checked."));
+            }
         } else if (!given.isEmpty() && !agree(given, held)) {
             findings.add(
                     Finding.action(
@@ -81,7 +94,7 @@ record MullionLine(
                 held.stream().map(at -> at - start).toList(),
                 List.copyOf(hinges),
                 List.copyOf(findings),
-                certain);
+                certain && anchored);
     }
 
     /**
@@ -102,14 +115,7 @@ record MullionLine(
                                 held.add(at);
                             }
                         });
-        boolean footJoint =
-                bay.stackJoints() != null
-                        && bay.stackJoints().stream()
-                                .anyMatch(
-                                        joint ->
-                                                Math.abs(joint.elevation() - bay.sill())
-                                                        < Layout.TOUCH);
-        if (footJoint && !held.isEmpty() && held.get(0) > Layout.TOUCH) {
+        if (standsInJoint(bay)) {
             held.add(0, 0.0);
             findings.add(
                     Finding.note(
@@ -119,6 +125,25 @@ record MullionLine(
                                     + " joint at the sill."));
         }
         return held;
+    }
+
+    /**
+     * Whether only the stack joint at its sill holds the foot of a bay's verticals, so that the
+     * piece below carries what comes down there.
+     */
+    static boolean standsInJoint(Bay bay) {
+        if (bay.anchors() == null || bay.stackJoints() == null) {
+            return false;
+        }
+        double lowest =
+                bay.anchors().stream()
+                        .filter(anchor -> onPiece(bay, anchor))
+                        .mapToDouble(Anchor::elevation)
+                        .min()
+                        .orElse(bay.sill());
+        return lowest > bay.sill() + Layout.TOUCH
+                && bay.stackJoints().stream()
+                        .anyMatch(joint -> Math.abs(joint.elevation() - bay.sill()) < Layout.TOUCH);
     }
 
     /**

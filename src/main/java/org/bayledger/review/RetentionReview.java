@@ -8,8 +8,12 @@ import org.bayledger.framing.RetentionRequest;
 import org.bayledger.framing.RetentionResult;
 
 /**
- * What holds the glass of one bay against suction: with a pressure plate the vertical whose screws
+ * What holds the glass of one bay against suction: with a pressure plate the member whose screws
  * carry most, with structural silicone the lite whose edges pull most.
+ *
+ * <p>A vertical is taken to carry half of the width of each lite beside it, a horizontal at most
+ * half of the short side of each lite above and below it: what a lite puts on its edges falls off
+ * at 45 degrees from its corners (common practice, no source).
  */
 final class RetentionReview {
 
@@ -58,7 +62,43 @@ final class RetentionReview {
                             spacing * width,
                             bay.top()));
         }
+        for (int column = 1; column <= bay.columns().size(); column++) {
+            for (int line = 1; line <= bay.rows().size() + 1; line++) {
+                double width = (reach(column, line - 1) + reach(column, line)) / 2;
+                double from = bay.columnStart(column);
+                found.add(
+                        check(
+                                id,
+                                new RetentionRequest(
+                                        retention, width, shortSide(), ReviewContext.NO_LOAD),
+                                from,
+                                from + bay.columns().get(column - 1),
+                                spacing * width,
+                                bay.top()));
+            }
+        }
         return found;
+    }
+
+    /**
+     * Short side of a lite, m; beyond the bay's top and sill the neighbours count as its column.
+     */
+    private double reach(int column, int row) {
+        double width = bay.columns().get(column - 1);
+        if (row < 1) {
+            return Math.min(width, tallest(context.layout.below(bay), false));
+        }
+        if (row > bay.rows().size()) {
+            return Math.min(width, tallest(context.layout.above(bay), true));
+        }
+        return Math.min(width, bay.rows().get(row - 1));
+    }
+
+    private static double tallest(List<Bay> bays, boolean first) {
+        return bays.stream()
+                .mapToDouble(other -> other.rows().get(first ? 0 : other.rows().size() - 1))
+                .max()
+                .orElse(0);
     }
 
     private double shortSide() {

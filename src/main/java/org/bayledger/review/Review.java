@@ -71,7 +71,10 @@ public final class Review {
                 NOT_CHECKED,
                 Cautions.with(
                         "A review looks at what its document says of the wall; it can't see what"
-                                + " was built."));
+                                + " was built.",
+                        "Every lite is taken to be held along its four edges and as large as its"
+                                + " column and row; a vertical at a corner of the building is"
+                                + " checked for the wind on its own elevation only."));
     }
 
     /** The steps that hold for the whole building. */

@@ -32,11 +32,13 @@ final class ReviewContext {
     private final Map<String, GlassBuildUp> glass = new HashMap<>();
     private final Map<String, Section> sections = new HashMap<>();
     private final Map<String, List<ZoneStrip>> strips = new HashMap<>();
+    private final Map<String, Double> widths = new HashMap<>();
 
     ReviewContext(ReviewDocument document, Reporting reporting) {
         this.document = document;
         this.reporting = reporting;
         layout = new Layout(document.bays());
+        document.elevations().forEach(face -> widths.put(face.id(), face.width()));
         document.glass().forEach(type -> glass.put(type.id(), type.buildUp()));
         document.metal().forEach(type -> sections.put(type.id(), type.section()));
         boolean european =
@@ -61,6 +63,11 @@ final class ReviewContext {
     /** The properties of a section, or null where none was named. */
     @Nullable Section section(@Nullable String id) {
         return id == null ? null : sections.get(id);
+    }
+
+    /** Width of an elevation, m. */
+    double width(String elevation) {
+        return widths.getOrDefault(elevation, 0.0);
     }
 
     /** The zones of an elevation from left to right; none without a site. */

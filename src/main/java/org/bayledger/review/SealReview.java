@@ -3,6 +3,9 @@ package org.bayledger.review;
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.anchorage.StackJoint;
+import org.bayledger.blocks.BlockSupport;
+import org.bayledger.check.Finding;
+import org.bayledger.quantity.Dimension;
 import org.bayledger.seals.Edge;
 import org.bayledger.seals.SealDetails;
 import org.bayledger.seals.SealsCheck;
@@ -50,7 +53,7 @@ final class SealReview {
                 NAME,
                 pointer,
                 seen,
-                List.of(),
+                beyondTheRows(given),
                 () -> {
                     SealsRequest request =
                             new SealsRequest(
@@ -58,6 +61,30 @@ final class SealReview {
                     SealsResult result = SealsCheck.run(request, context.reporting);
                     return new Checked.Ran(request, result, result.outcome());
                 });
+    }
+
+    /** Stack joints of the bay that do not cross its rows, and so are in nobody's count. */
+    private List<Finding> beyondTheRows(SealDetails given) {
+        List<Finding> findings = new ArrayList<>();
+        List<StackJoint> joints = bay.stackJoints() == null ? List.of() : bay.stackJoints();
+        for (int i = 0; given.stackJoints() == null && i < joints.size(); i++) {
+            double level = joints.get(i).elevation();
+            if (!crosses(level - bay.sill())) {
+                findings.add(
+                        Finding.note(
+                                "STACK_JOINT_NOT_IN_COUNT",
+                                pointer + "/stackJoints/" + i,
+                                "The stack joint at "
+                                        + context.reporting.text(Dimension.DISTANCE, level)
+                                        + " does not cross the rows of this bay: its seal is not"
+                                        + " among the joints counted here."));
+            }
+        }
+        return findings;
+    }
+
+    private boolean crosses(double at) {
+        return at > Layout.TOUCH && at < bay.height() - Layout.TOUCH;
     }
 
     /** What the seals leave out and the rest of the bay tells. */
@@ -108,22 +135,31 @@ final class SealReview {
         return bay.stackJoints().stream()
                 .map(StackJoint::elevation)
                 .map(level -> level - bay.sill())
-                .filter(at -> at > Layout.TOUCH && at < bay.height() - Layout.TOUCH)
+                .filter(this::crosses)
                 .toList();
     }
 
+    /**
+     * Edges at which the wall goes on along the whole edge; one that meets the building anywhere
+     * has a perimeter joint, and is counted as if it had one all along. A sill that is shimmed
+     * stands on the building.
+     */
     private List<Edge> neighbours() {
         List<Edge> edges = new ArrayList<>();
-        if (!context.layout.leftOf(bay).isEmpty()) {
+        if (context.layout.continuesLeft(bay)) {
             edges.add(Edge.LEFT);
         }
-        if (!context.layout.rightOf(bay).isEmpty()) {
+        if (context.layout.continuesRight(bay)) {
             edges.add(Edge.RIGHT);
         }
-        if (!context.layout.above(bay).isEmpty()) {
+        boolean slabAbove =
+                context.layout.above(bay).stream()
+                        .anyMatch(above -> above.sillSupport() == BlockSupport.Kind.SHIMMED_SILL);
+        if (context.layout.continuesAbove(bay) && !slabAbove) {
             edges.add(Edge.TOP);
         }
-        if (!context.layout.below(bay).isEmpty()) {
+        if (context.layout.continuesBelow(bay)
+                && bay.sillSupport() != BlockSupport.Kind.SHIMMED_SILL) {
             edges.add(Edge.BOTTOM);
         }
         return edges;

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
-import java.util.TreeSet;
 import org.bayledger.anchorage.Anchor;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Verdict;
@@ -52,6 +50,11 @@ final class VerticalReview {
         return forces.get(anchor.id());
     }
 
+    /** Whether the piece above has its foot held by these verticals alone. */
+    boolean carriesPieceAbove() {
+        return context.layout.above(bay).stream().anyMatch(MullionLine::standsInJoint);
+    }
+
     /** How the verticals are held, or null where it is not known. */
     @Nullable MullionLine line() {
         return line;
@@ -93,6 +96,18 @@ final class VerticalReview {
                         area,
                         bay.sill() + held.start() + held.length());
         List<Finding> own = new ArrayList<>(held.findings());
+        edgeOfWall(vertical, own);
+        boolean alone = !carriesPieceAbove();
+        if (!alone) {
+            own.add(
+                    Finding.action(
+                            "CARRIES_PIECE_ABOVE",
+                            pointer + "/stackJoints",
+                            "The verticals above stand in the stack joint on top of these: what"
+                                    + " wind puts on them there comes on these verticals and their"
+                                    + " anchors as well, and is not in the numbers. Give both as"
+                                    + " one bay with the joint as a hinge."));
+        }
         Checked checked =
                 Checked.run(
                         id,
@@ -120,32 +135,54 @@ final class VerticalReview {
                             handOn(held, result);
                             return new Checked.Ran(request, result, result.outcome());
                         });
-        return held.certain() ? checked : checked.atLeast(Verdict.UNDETERMINED);
+        return held.certain() && alone ? checked : checked.atLeast(Verdict.UNDETERMINED);
+    }
+
+    /** A vertical with no bay on one side, somewhere on the elevation, carries one side only. */
+    private void edgeOfWall(Layout.Vertical vertical, List<Finding> own) {
+        boolean inside =
+                vertical.at() > Layout.TOUCH
+                        && vertical.at() < context.width(bay.elevation()) - Layout.TOUCH;
+        if (inside && (vertical.left() == 0 || vertical.right() == 0)) {
+            own.add(
+                    Finding.note(
+                            "TAKEN_AS_EDGE_OF_WALL",
+                            pointer + "/offset",
+                            "No bay was given beyond this vertical: it carries the wind of this bay"
+                                    + " only. Where the wall goes on there, give the bay that"
+                                    + " stands there."));
+        }
     }
 
     /** The edges of the lites on both sides of a vertical. */
     private List<GlassEdge> glassEdges(Layout.Vertical vertical, MullionLine held) {
-        TreeSet<Double> own = new TreeSet<>();
         List<GlassEdge> edges = new ArrayList<>();
-        addEdges(bay, held, own, edges);
+        addEdges(bay, held, edges);
         if (vertical.number() == 1) {
             for (Bay neighbour : context.layout.leftOf(bay)) {
-                addEdges(neighbour, held, own, edges);
+                addEdges(neighbour, held, edges);
+            }
+        }
+        if (vertical.number() > bay.columns().size()) {
+            for (Bay neighbour : context.layout.rightOf(bay)) {
+                addEdges(neighbour, held, edges);
             }
         }
         return edges;
     }
 
-    private void addEdges(
-            Bay of, MullionLine held, NavigableSet<Double> seen, List<GlassEdge> edges) {
+    private void addEdges(Bay of, MullionLine held, List<GlassEdge> edges) {
         for (int row = 1; row <= of.rows().size(); row++) {
             double from = of.sill() - bay.sill() + of.rowStart(row) - held.start();
-            double to = from + of.rows().get(row - 1);
-            boolean known = !seen.subSet(from - Layout.TOUCH, from + Layout.TOUCH).isEmpty();
             double start = Math.max(0, from);
-            double end = Math.min(held.length(), to);
+            double end = Math.min(held.length(), from + of.rows().get(row - 1));
+            boolean known =
+                    edges.stream()
+                            .anyMatch(
+                                    edge ->
+                                            Math.abs(edge.from() - start) < Layout.TOUCH
+                                                    && Math.abs(edge.to() - end) < Layout.TOUCH);
             if (!known && end - start > Layout.TOUCH) {
-                seen.add(from);
                 edges.add(new GlassEdge(start, end));
             }
         }

@@ -1,0 +1,252 @@
+package org.bayledger.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.bayledger.review.Documents.codes;
+import static org.bayledger.review.Documents.demo;
+import static org.bayledger.review.Documents.element;
+import static org.bayledger.review.Documents.item;
+import static org.bayledger.review.Documents.object;
+import static org.bayledger.review.Documents.review;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.bayledger.blocks.SettingBlocksRequest;
+import org.bayledger.check.Verdict;
+import org.bayledger.framing.FramingRequest;
+import org.bayledger.framing.RetentionRequest;
+import org.bayledger.seals.Edge;
+import org.bayledger.seals.SealsRequest;
+import org.junit.jupiter.api.Test;
+
+/** Edges, steps and joints between bays: no member may vanish there or carry too little. */
+class ReviewEdgesTest {
+
+    private static final double FOOT = 0.3048;
+
+    /** Bay N-701 on top of N-201, 13.5 ft higher, with what it says of its sill and columns. */
+    private static Map<String, Object> stacked(String sill, List<String> columns) {
+        Map<String, Object> tree = demo(2);
+        Map<String, Object> top = element(tree, "bays", 3);
+        top.put("sill", "27.5 ft");
+        top.put("columns", columns);
+        top.put("sillSupport", sill);
+        element(top, "anchors", 0).put("elevation", "27.75 ft");
+        element(top, "anchors", 1).put("elevation", "41 ft");
+        object(top, "mullion").remove("supports");
+        return tree;
+    }
+
+    private static Set<String> ids(ReviewResult result) {
+        Set<String> ids = new HashSet<>();
+        result.bays().forEach(bay -> bay.items().forEach(item -> ids.add(item.id())));
+        return ids;
+    }
+
+    /** The upper 2 ft of the left bay have no neighbour: that jamb is still there. */
+    @Test
+    void jambBesideALowerBayIsCheckedAndCarriesBoth() {
+        Map<String, Object> tree = demo(2);
+        element(tree, "bays", 1).put("rows", List.of("3 ft", "8 ft", "0.5 ft"));
+        ReviewResult result = review(tree);
+        FramingRequest jamb = (FramingRequest) item(result, "N-201/mullion/3", "framing").inputs();
+        assertThat(jamb.tributaryWidth()).isCloseTo(5 * FOOT, within(1e-9));
+        assertThat(jamb.length()).isCloseTo(13.5 * FOOT, within(1e-9));
+        assertThat(ids(result)).contains("N-202/mullion/1");
+        // the short rows of the neighbour end where no row of the bay does
+        assertThat(jamb.glassEdges())
+                .anySatisfy(edge -> assertThat(edge.to()).isCloseTo(11.5 * FOOT, within(1e-9)));
+        SealsRequest seals = (SealsRequest) item(result, "N-201/seals", "internal-seals").inputs();
+        assertThat(seals.details().continuousEdges()).doesNotContain(Edge.RIGHT);
+        assertThat(ids(review(demo(2)))).doesNotContain("N-201/mullion/3");
+    }
+
+    /** A neighbour's row that begins where the bay's own does and is taller is an edge as well. */
+    @Test
+    void edgesOfTheNeighboursTallerRowsAreChecked() {
+        Map<String, Object> tree = demo(2);
+        element(tree, "bays", 0).put("rows", List.of("11 ft", "2.5 ft"));
+        FramingRequest shared =
+                (FramingRequest) item(review(tree), "N-202/mullion/1", "framing").inputs();
+        assertThat(shared.glassEdges())
+                .anySatisfy(
+                        edge -> {
+                            assertThat(edge.from()).isZero();
+                            assertThat(edge.to()).isCloseTo(11 * FOOT, within(1e-9));
+                        });
+    }
+
+    @Test
+    void headBelongsToTheBayAboveOnlyWhereThatLooksAtAllOfIt() {
+        List<String> same = List.of("5 ft", "5 ft");
+        assertThat(ids(review(stacked("MEMBER", same))))
+                .contains("N-701/horizontal/1")
+                .doesNotContain("N-201/horizontal/4");
+        assertThat(ids(review(stacked("SHIMMED_SILL", same))))
+                .contains("N-201/horizontal/4")
+                .doesNotContain("N-701/horizontal/1");
+        assertThat(ids(review(stacked("MEMBER", List.of("5 ft"))))).contains("N-201/horizontal/4");
+        ReviewResult other = review(stacked("MEMBER", List.of("3 ft", "7 ft")));
+        ReviewItem head = item(other, "N-201/horizontal/4", "framing");
+        assertThat(head.verdict()).isEqualTo(Verdict.UNDETERMINED);
+        assertThat(codes(other, "N-201/horizontal/4")).contains("VERTICALS_ABOVE_STAND_ELSEWHERE");
+        // half of 2.5 ft below and of 3 ft above
+        assertThat(((FramingRequest) head.inputs()).tributaryWidth())
+                .isCloseTo(2.75 * FOOT, within(1e-9));
+    }
+
+    /** A sill that stands on the slab has its own perimeter joint, whatever stands below. */
+    @Test
+    void shimmedSillMeetsTheBuilding() {
+        ReviewResult result = review(stacked("SHIMMED_SILL", List.of("5 ft", "5 ft")));
+        SealsRequest above = (SealsRequest) item(result, "N-701/seals", "internal-seals").inputs();
+        SealsRequest below = (SealsRequest) item(result, "N-201/seals", "internal-seals").inputs();
+        assertThat(above.details().continuousEdges()).doesNotContain(Edge.BOTTOM);
+        assertThat(below.details().continuousEdges()).doesNotContain(Edge.TOP);
+    }
+
+    /** The sill's clearance is that of the tightest lite under it. */
+    @Test
+    void tightestPocketBelowCounts() {
+        Map<String, Object> tree = stacked("MEMBER", List.of("10 ft", "10 ft"));
+        object(element(tree, "bays", 1), "glazingPocket").put("edgeClearance", "0.25 in");
+        element(tree, "bays", 3).put("columns", List.of("20 ft"));
+        ReviewItem blocks = item(review(tree), "N-701/lite/1-1", "setting-blocks");
+        assertThat(((SettingBlocksRequest) blocks.inputs()).below().edgeClearance())
+                .isCloseTo(0.25 * 0.0254, within(1e-12));
+    }
+
+    /** One column of two 8 ft rows, 10 ft wide: the horizontal between carries 4 ft of each. */
+    @Test
+    void screwsOfHorizontalsAreChecked() {
+        Map<String, Object> tree = demo(2);
+        Map<String, Object> bay = element(tree, "bays", 4);
+        bay.put("columns", List.of("10 ft"));
+        bay.put("rows", List.of("8 ft", "8 ft"));
+        ReviewItem retention = item(review(tree), "E-101/retention", "glass-retention");
+        assertThat(((RetentionRequest) retention.inputs()).tributaryWidth())
+                .isCloseTo(8 * FOOT, within(1e-9));
+    }
+
+    @Test
+    void deadLoadAnchorWhoseWeightIsNotKnownIsNotSatisfied() {
+        Map<String, Object> tree = demo(2);
+        element(tree, "sections", 1).remove("massPerLength");
+        element(element(tree, "bays", 0), "anchors", 0).remove("allowableDeadLoadForce");
+        ReviewResult result = review(tree);
+        ReviewItem anchor = item(result, "N-201/anchor/L2", "anchorage-movement");
+        assertThat(anchor.verdict()).isEqualTo(Verdict.UNDETERMINED);
+        assertThat(anchor.findings())
+                .singleElement()
+                .satisfies(
+                        finding -> {
+                            assertThat(finding.code()).isEqualTo("ANCHOR_NOT_CHECKED_FOR_WEIGHT");
+                            assertThat(finding.pointer())
+                                    .isEqualTo("/bays/0/anchors/0/allowableDeadLoadForce");
+                        });
+    }
+
+    @Test
+    void supportThatNoAnchorHoldsIsSaid() {
+        Map<String, Object> tree = demo(2);
+        Map<String, Object> bay = element(tree, "bays", 0);
+        bay.put("anchors", List.of(element(bay, "anchors", 0)));
+        bay.put("stackJoints", List.of());
+        ReviewResult result = review(tree);
+        assertThat(item(result, "N-201/mullion/2", "framing").verdict())
+                .isEqualTo(Verdict.UNDETERMINED);
+        assertThat(codes(result, "N-201/mullion/2")).containsExactly("SUPPORT_WITHOUT_ANCHOR");
+    }
+
+    /**
+     * A piece that hangs from its top stands with its foot in the joint: the one below feels it.
+     */
+    @Test
+    void footOfThePieceAboveIsNotForgotten() {
+        Map<String, Object> tree = stacked("SHIMMED_SILL", List.of("5 ft", "5 ft"));
+        Map<String, Object> top = element(tree, "bays", 3);
+        element(element(tree, "bays", 0), "stackJoints", 0).put("elevation", "27.5 ft");
+        element(element(tree, "bays", 0), "anchors", 1).put("elevation", "27 ft");
+        top.put(
+                "stackJoints",
+                List.of(
+                        Map.of(
+                                "elevation",
+                                "27.5 ft",
+                                "nominalWidth",
+                                "1.375 in",
+                                "sealantMovementCapability",
+                                new java.math.BigDecimal("0.5"))));
+        element(top, "anchors", 0).put("elevation", "40.5 ft");
+        object(tree, "site").put("basicWindSpeed", "95 mph");
+        ReviewResult result = review(tree);
+        for (String id : List.of("N-201/mullion/2", "N-201/anchor/L2", "N-201/anchor/L3")) {
+            String check = id.contains("anchor") ? "anchorage-movement" : "framing";
+            assertThat(item(result, id, check).verdict()).as(id).isEqualTo(Verdict.UNDETERMINED);
+            assertThat(codes(result, id)).contains("CARRIES_PIECE_ABOVE");
+        }
+        assertThat(codes(review(demo(2)), "")).doesNotContain("CARRIES_PIECE_ABOVE");
+    }
+
+    @Test
+    void anchorOfTwoBaysIsSaid() {
+        Map<String, Object> tree = stacked("SHIMMED_SILL", List.of("5 ft", "5 ft"));
+        element(element(tree, "bays", 3), "anchors", 0).put("elevation", "27.5 ft");
+        Map<String, Object> below = element(tree, "bays", 0);
+        below.put("stackJoints", List.of());
+        below.put("anchors", List.of(element(below, "anchors", 0), element(below, "anchors", 1)));
+        ReviewResult result = review(tree);
+        for (String id : List.of("N-201/anchor/L3", "N-701/anchor/L7")) {
+            assertThat(item(result, id, "anchorage-movement").verdict())
+                    .isEqualTo(Verdict.UNDETERMINED);
+            assertThat(codes(result, id)).contains("ANCHOR_SHARED_BETWEEN_BAYS");
+        }
+    }
+
+    @Test
+    void driftIsOfTheLargestLite() {
+        Map<String, Object> tree = demo(2);
+        object(object(element(tree, "bays", 1), "movement"), "drift").put("glassWidth", "5 ft");
+        ReviewResult result = review(tree);
+        assertThat(item(result, "N-202/anchorage", "anchorage-movement").verdict())
+                .isEqualTo(Verdict.UNDETERMINED);
+        assertThat(codes(result, "N-202/anchorage")).contains("DRIFT_OF_A_LARGER_LITE_NOT_CHECKED");
+    }
+
+    /** 3050 mm for 10 ft: the bays no longer share a vertical, and nothing else would say so. */
+    @Test
+    void baysAHairApartAreSaid() {
+        Map<String, Object> tree = demo(2);
+        Map<String, Object> middle = element(tree, "bays", 1);
+        middle.put("offset", "3050 mm");
+        middle.put("columns", List.of("5 ft", "9.9 ft", "5 ft"));
+        ReviewResult result = review(tree);
+        assertThat(codes(result, "")).contains("BAYS_ALMOST_TOUCH");
+        assertThat(result.verdict()).isEqualTo(Verdict.UNDETERMINED);
+        assertThat(codes(review(demo(2)), "")).doesNotContain("BAYS_ALMOST_TOUCH");
+    }
+
+    @Test
+    void verticalBesideNothingSaysThatItCarriesOneSide() {
+        ReviewResult result = review(demo(2));
+        assertThat(item(result, "N-203/mullion/3", "framing").findings())
+                .extracting("code")
+                .contains("TAKEN_AS_EDGE_OF_WALL");
+        assertThat(item(result, "N-201/mullion/1", "framing").findings())
+                .extracting("code")
+                .doesNotContain("TAKEN_AS_EDGE_OF_WALL");
+    }
+
+    /** 27.5 ft - 14 ft is 13.5 ft but for rounding: L/175 still holds. */
+    @Test
+    void spanOfThirteenAndAHalfFeetKeepsItsRuleDespiteRounding() {
+        assertThat(item(review(demo(2)), "N-201/mullion/2", "framing").result())
+                .extracting("deflectionLimit.si")
+                .satisfies(
+                        limit ->
+                                assertThat((Double) limit)
+                                        .isCloseTo(13.5 * FOOT / 175, within(1e-9)));
+    }
+}
