@@ -10,6 +10,7 @@ import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.ApplicationArguments;
 import org.springframework.boot.ApplicationRunner;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.boot.web.server.autoconfigure.ServerProperties;
 import org.springframework.core.env.Environment;
 import org.springframework.core.io.ClassPathResource;
@@ -21,6 +22,7 @@ import tools.jackson.databind.json.JsonMapper;
  * try once the service answers.
  */
 @Component
+@ConditionalOnWebApplication
 class Demo implements ApplicationRunner {
 
     private final FirstProject first;
