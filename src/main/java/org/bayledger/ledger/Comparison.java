@@ -60,7 +60,12 @@ record Comparison(
      */
     record NoteChanges(List<Object> added, List<Object> removed, List<NoteChange> changed) {}
 
-    /** A note before and after. */
+    /**
+     * A note before and after.
+     *
+     * @param from the note in the base's results
+     * @param to the note in the head's results
+     */
     record NoteChange(Object from, Object to) {}
 
     /**
@@ -80,9 +85,20 @@ record Comparison(
             @Nullable Effect inputEffect,
             List<Refusal> refusals) {}
 
-    /** Verdicts, utilizations and notes that differ between two sets of results. */
+    /**
+     * What differs between two sets of results.
+     *
+     * @param verdicts verdicts and utilizations that differ
+     * @param notes shop-drawing notes that differ
+     */
     record Effect(List<VerdictChange> verdicts, NoteChanges notes) {}
 
-    /** A fault that today's engine finds in a recorded document. */
+    /**
+     * A fault that today's engine finds in a recorded document.
+     *
+     * @param revision number of the revision
+     * @param pointer where in its document, as a JSON pointer
+     * @param detail what today's engine does not accept
+     */
     record Refusal(int revision, String pointer, String detail) {}
 }

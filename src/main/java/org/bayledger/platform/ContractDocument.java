@@ -36,12 +36,37 @@ final class ContractDocument implements OpenApiCustomizer {
 
     private static final String JSON = "application/json";
 
+    /** Parameters that mean the same in every operation; an endpoint's own words come first. */
     private static final Map<String, String> SHARED_PARAMETERS =
-            Map.of(
-                    "units",
-                    "Units of the computed values:\n" + Javadocs.constants(UnitSystem.class),
-                    "trace",
-                    "How much derivation to give:\n" + Javadocs.constants(TraceLevel.class));
+            Map.ofEntries(
+                    Map.entry(
+                            "units",
+                            "Units of the computed values:\n"
+                                    + Javadocs.constants(UnitSystem.class)),
+                    Map.entry(
+                            "trace",
+                            "How much derivation to give:\n"
+                                    + Javadocs.constants(TraceLevel.class)),
+                    Map.entry("projectId", "Identifier of the project."),
+                    Map.entry("number", "Number of the revision, 1 for the first."),
+                    Map.entry("limit", "How many items at most, 1 to 200; 50 where absent."),
+                    Map.entry(
+                            "cursor",
+                            "Where the list goes on: a nextCursor that was answered, as it is."),
+                    Map.entry("base", "Number of the revision that is compared from."),
+                    Map.entry("head", "Number of the revision that is compared to."),
+                    Map.entry("recompute", "Whether today's engine works out both anew."),
+                    Map.entry("size", "Size of a checkpoint kept elsewhere; with headHash."),
+                    Map.entry("headHash", "Hash of a checkpoint kept elsewhere; with size."),
+                    Map.entry(
+                            "If-Match",
+                            "ETag of the project or of its newest revision: what the new revision"
+                                    + " follows."),
+                    Map.entry("If-None-Match", "An asterisk, for a project's first revision."),
+                    Map.entry(
+                            "Idempotency-Key",
+                            "A text of the caller's own. The same key with the same body is"
+                                    + " answered as the first time and records nothing more."));
 
     private final ObjectMapper json = JsonMapper.builder().build();
 

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -121,6 +122,28 @@ public final class Contract {
                                         config -> config.formatAssertionsEnabled(true)))
                 .stream()
                 .map(error -> error.getInstanceLocation() + " " + error.getMessage())
+                .toList();
+    }
+
+    /** Schemas and properties without a description. */
+    List<String> undescribed() {
+        return document.at("/components/schemas").properties().stream()
+                .flatMap(
+                        schema ->
+                                Stream.concat(
+                                                Stream.of(schema),
+                                                schema
+                                                        .getValue()
+                                                        .path("properties")
+                                                        .properties()
+                                                        .stream())
+                                        .filter(
+                                                part ->
+                                                        part.getValue()
+                                                                .path("description")
+                                                                .asString("")
+                                                                .isBlank())
+                                        .map(part -> schema.getKey() + ": " + part.getKey()))
                 .toList();
     }
 

@@ -119,6 +119,11 @@ class ContractTest {
                     .has("example")) {
                 missing.add(operation + ": example of an answer");
             }
+            for (JsonNode parameter : node.path("parameters")) {
+                if (parameter.path("description").asString("").isBlank()) {
+                    missing.add(operation + ": what " + parameter.get("name") + " is");
+                }
+            }
             List<String> needed = new ArrayList<>(List.of("400", "406", "500"));
             if (operation.takesBody()) {
                 needed.addAll(List.of("413", "415", "422"));
@@ -130,6 +135,7 @@ class ContractTest {
                     .filter(status -> !responses.has(status))
                     .forEach(status -> missing.add(operation + ": " + status));
         }
+        missing.addAll(Contract.committed().undescribed());
         assertThat(missing).isEmpty();
     }
 
