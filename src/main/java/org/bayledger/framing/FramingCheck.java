@@ -39,12 +39,14 @@ public final class FramingCheck {
     private static final double INCH = 0.0254; // m
 
     private final FramingRequest request;
+    private final Reporting reporting;
     private final Trace trace;
     private final List<Finding> findings = new ArrayList<>();
     private Verdict verdict = Verdict.SATISFIED;
 
     private FramingCheck(FramingRequest request, Reporting reporting) {
         this.request = request;
+        this.reporting = reporting;
         this.trace = new Trace(reporting.trace());
     }
 
@@ -141,6 +143,7 @@ public final class FramingCheck {
         double utilization =
                 Math.max(greatestRatio, stress.utilization() == null ? 0 : stress.utilization());
         verdict = verdict.and(Verdict.ofUtilization(utilization));
+        exceeded(governing, stress);
         if (edgeRatio > 1) {
             findings.add(
                     Finding.action(
@@ -327,8 +330,8 @@ public final class FramingCheck {
                         : "governing span",
                 Dimension.DISTANCE,
                 governing.overhang() ? 2 * length : length,
-                "greatest ratio of deflection to limit",
-                "input");
+                "that with the greatest ratio of deflection to limit",
+                "geometry");
         trace.step(
                 "d",
                 "its greatest deflection from the chord between its supports",
@@ -405,6 +408,39 @@ public final class FramingCheck {
                 "common practice, no source");
         Double required = concurrent < allowable ? moment / (allowable - concurrent) : null;
         return new Stress(bending, utilization, required);
+    }
+
+    /** Says which limit is exceeded and by how much. */
+    private void exceeded(FramingResult.Span governing, Stress stress) {
+        if (governing.utilization() > 1) {
+            findings.add(
+                    Finding.action(
+                            "DEFLECTION_EXCEEDED",
+                            "/section",
+                            "The member bends by "
+                                    + text(governing.deflection())
+                                    + " between "
+                                    + text(governing.from())
+                                    + " and "
+                                    + text(governing.to())
+                                    + " from its start; "
+                                    + text(governing.limit())
+                                    + " is allowed."));
+        }
+        Double utilization = stress.utilization();
+        if (utilization != null && utilization > 1) {
+            findings.add(
+                    Finding.action(
+                            "STRESS_EXCEEDED",
+                            "/section",
+                            "The bending stress is "
+                                    + reporting.text(Dimension.NONE, utilization)
+                                    + " times the allowable one."));
+        }
+    }
+
+    private String text(Quantity quantity) {
+        return quantity.text(reporting.units());
     }
 
     private void buckling() {

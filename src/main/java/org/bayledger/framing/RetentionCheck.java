@@ -118,6 +118,15 @@ public final class RetentionCheck {
             }
         }
         verdict = verdict.and(Verdict.ofUtilization(utilization));
+        if (utilization > 1) {
+            findings.add(
+                    Finding.action(
+                            "RETENTION_EXCEEDED",
+                            "/retention",
+                            "What holds the glass against suction carries "
+                                    + reporting.text(Dimension.NONE, utilization)
+                                    + " times what it may."));
+        }
         return new RetentionResult(
                 new Outcome(
                         verdict,

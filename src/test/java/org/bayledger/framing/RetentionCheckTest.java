@@ -58,6 +58,9 @@ class RetentionCheckTest {
     void remediesPass() {
         RetentionResult failed = run(SCREWS.replace("200 lbf", "100 lbf"));
         assertThat(failed.outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
+        assertThat(failed.outcome().findings())
+                .extracting("code")
+                .containsExactly("RETENTION_EXCEEDED");
         assertThat(failed.outcome().remedies().get(0).text()).contains("6 in");
         assertThat(
                         run(SCREWS.replace("200 lbf", "100 lbf").replace("9 in", "6 in"))
