@@ -61,9 +61,7 @@ class FramingCheckTest {
         assertThat(result.outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
         assertThat(codes(result))
                 .containsExactlyInAnyOrder(
-                        "DEFLECTION_EXCEEDED",
-                        "STRESS_EXCEEDED",
-                        "BUCKLING_NOT_CHECKED");
+                        "DEFLECTION_EXCEEDED", "STRESS_EXCEEDED", "BUCKLING_NOT_CHECKED");
         assertThat(result.maxDeflection().si() / INCH).isCloseTo(1.713, within(0.001));
         assertThat(result.deflectionLimit().si() / INCH).isCloseTo(0.8914, within(0.0001));
         assertThat(result.maxMoment().si() / (LBF * INCH)).isCloseTo(44362.5, within(0.5));
