@@ -9,6 +9,8 @@ import static org.bayledger.review.Documents.item;
 import static org.bayledger.review.Documents.object;
 import static org.bayledger.review.Documents.review;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -118,16 +120,42 @@ class ReviewEdgesTest {
                 .isCloseTo(0.25 * 0.0254, within(1e-12));
     }
 
-    /** One column of two 8 ft rows, 10 ft wide: the horizontal between carries 4 ft of each. */
+    /** A jamb carries half of its one lite, and the plate levers about its screws. */
+    @Test
+    void screwsOfJambsCountTwice() {
+        Map<String, Object> tree = demo(2);
+        element(tree, "bays", 4).put("columns", List.of("10 ft"));
+        ReviewItem retention = item(review(tree), "E-101/retention", "glass-retention");
+        assertThat(((RetentionRequest) retention.inputs()).tributaryWidth())
+                .isCloseTo(10 * FOOT, within(1e-9));
+    }
+
+    /**
+     * The end zone begins at 81 ft. Of a bay from 73 ft to 83 ft the left jamb lies outside it, the
+     * right vertical belongs to the next bay; the horizontals reach in and carry 2 x half of 9 ft.
+     */
     @Test
     void screwsOfHorizontalsAreChecked() {
         Map<String, Object> tree = demo(2);
         Map<String, Object> bay = element(tree, "bays", 4);
+        bay.put("offset", "73 ft");
         bay.put("columns", List.of("10 ft"));
-        bay.put("rows", List.of("8 ft", "8 ft"));
+        Map<String, Object> next = new HashMap<>(bay);
+        next.put("id", "E-102");
+        next.put("offset", "83 ft");
+        next.put("columns", List.of("7 ft"));
+        bays(tree).add(next);
         ReviewItem retention = item(review(tree), "E-101/retention", "glass-retention");
+        assertThat(retention.wind().governingZone()).isEqualTo("5");
         assertThat(((RetentionRequest) retention.inputs()).tributaryWidth())
-                .isCloseTo(8 * FOOT, within(1e-9));
+                .isCloseTo(9 * FOOT, within(1e-9));
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<Object> bays(Map<String, Object> tree) {
+        List<Object> bays = new ArrayList<>((List<Object>) tree.get("bays"));
+        tree.put("bays", bays);
+        return bays;
     }
 
     @Test
