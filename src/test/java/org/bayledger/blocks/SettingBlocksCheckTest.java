@@ -107,14 +107,15 @@ class SettingBlocksCheckTest {
                         new ShopDrawingNote(
                                 true,
                                 "*",
-                                "Set two setting blocks with the center of each 1'-3\" from its"
-                                        + " glass corner (eighth points), not at the quarter"
-                                        + " points."));
+                                "Set two setting blocks, each 8\" long, with the center of each"
+                                        + " 1'-3\" from its glass corner (eighth points), not at"
+                                        + " the quarter points."));
         assertThat(codes(result)).contains("BLOCKS_RELOCATED");
         assertThat(
                         SettingBlocksCheck.run(bind(LITE.formatted(6.2, "")), SI)
                                 .shopDrawingNote()
                                 .text())
+                .contains("each 203 mm long")
                 .contains("381 mm");
     }
 
@@ -260,7 +261,10 @@ class SettingBlocksCheckTest {
         assertThat(result.outcome().utilization()).isNull();
         assertThat(recommended(result).point()).isEqualTo(BlockPoint.QUARTER);
         assertThat(result.shopDrawingNote().required()).isFalse();
-        assertThat(result.shimNote()).contains("2'-6\"").contains("shims");
+        assertThat(result.shimNote())
+                .contains("each 8\" long")
+                .contains("2'-6\"")
+                .contains("shims");
         assertThat(result.candidates())
                 .extracting(BlockCandidate::eligible)
                 .containsExactly(true, false, false);

@@ -181,7 +181,10 @@ class ReviewTest {
         ReviewResult.Note note = result.notes().get(0);
         assertThat(note.mark()).isEqualTo("*1");
         assertThat(note.items()).containsExactly("N-202/lite/2-2");
-        assertThat(note.text()).contains("1'-3\"").contains("eighth points");
+        assertThat(note.text())
+                .contains("each 8\" long")
+                .contains("1'-3\"")
+                .contains("eighth points");
         assertThat(result.notes())
                 .filteredOn(n -> n.mark() == null)
                 .allSatisfy(n -> assertThat(n.text()).contains("shims"))
