@@ -362,6 +362,42 @@ class SettingBlocksCheckTest {
         assertThat(sunk.outcome().remedies()).isEmpty();
     }
 
+    /**
+     * Nothing below: the member's own limits alone, 0.1062 in of 1/8 in; and 0.411 in of it at the
+     * quarter points of a weak one.
+     */
+    @Test
+    void whereNothingStandsBelowTheMembersOwnLimitsAreAll() {
+        String nothing =
+                LITE.replace(
+                        "{\"kind\":\"FIXED_LITE\",\"edgeClearance\":\"0.25 in\",\"bite\":\"0.5 in\"}",
+                        "{\"kind\":\"NONE\"}");
+        SettingBlocksResult result = run(nothing.formatted(12, ""));
+        assertThat(result.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
+        assertThat(utilization(result)).isCloseTo(0.1062 / 0.125, offset(5e-4));
+        assertThat(codes(result)).containsExactly("MEMBER_WEIGHT_NOT_INCLUDED");
+        assertThat(result.governingLimit()).isEqualTo(result.deflectionLimit());
+        assertThat(result.candidates().get(0).clearanceLeft()).isNull();
+        assertThat(run(nothing.formatted(3.1, "")).outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
+        assertThatThrownBy(
+                        () ->
+                                bind(
+                                        LITE.formatted(12, "")
+                                                .replace("FIXED_LITE", "NONE")
+                                                .replace(
+                                                        "\"bite\"",
+                                                        "\"memberDeflection\":\"0.1 in\",\"bite\"")))
+                .isInstanceOfSatisfying(
+                        FaultsException.class,
+                        e ->
+                                assertThat(e.faults())
+                                        .extracting(Fault::pointer)
+                                        .containsExactly(
+                                                "/below/edgeClearance",
+                                                "/below/bite",
+                                                "/below/memberDeflection"));
+    }
+
     @Test
     void aClearanceTooSmallAsDrawnIsExceededWhateverTheBlocksDo() {
         SettingBlocksResult result = run(LITE.formatted(12, "").replace("0.25 in", "0.125 in"));

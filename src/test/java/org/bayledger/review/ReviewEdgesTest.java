@@ -1,6 +1,7 @@
 package org.bayledger.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.bayledger.review.Documents.codes;
 import static org.bayledger.review.Documents.demo;
@@ -16,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.bayledger.blocks.SettingBlocksRequest;
+import org.bayledger.check.Fault;
+import org.bayledger.check.FaultsException;
 import org.bayledger.check.Verdict;
 import org.bayledger.framing.FramingRequest;
 import org.bayledger.framing.RetentionRequest;
@@ -156,6 +159,42 @@ class ReviewEdgesTest {
         List<Object> bays = new ArrayList<>((List<Object>) tree.get("bays"));
         tree.put("bays", bays);
         return bays;
+    }
+
+    /** A sill member with nothing of the document under it: what stands there has to be said. */
+    @Test
+    void whatStandsBelowTheSillIsTakenFromTheBay() {
+        Map<String, Object> tree = demo(2);
+        Map<String, Object> bay = element(tree, "bays", 4);
+        bay.put("sill", "14 ft");
+        bay.put("sillSupport", "MEMBER");
+        bay.put("horizontal", Map.of("section", "H2"));
+        assertThat(codes(review(tree), "E-101/lite/1-1")).contains("BELOW_NOT_GIVEN");
+        bay.put("belowSill", Map.of("kind", "NONE"));
+        ReviewResult result = review(tree);
+        ReviewItem nothing = item(result, "E-101/lite/1-1", "setting-blocks");
+        assertThat(nothing.verdict()).isEqualTo(Verdict.SATISFIED);
+        bay.put("belowSill", Map.of("kind", "OPERATING_SASH", "edgeClearance", "0.0625 in"));
+        assertThat(item(review(tree), "E-101/lite/1-1", "setting-blocks").verdict())
+                .isEqualTo(Verdict.EXCEEDED);
+        bay.put("sillSupport", "SHIMMED_SILL");
+        assertThatThrownBy(() -> review(tree))
+                .isInstanceOfSatisfying(
+                        FaultsException.class,
+                        e ->
+                                assertThat(e.faults())
+                                        .extracting(Fault::pointer)
+                                        .containsExactly("/bays/4/belowSill"));
+    }
+
+    /** Where a bay of the document stands below, that counts and not what was said of it. */
+    @Test
+    void bayBelowCountsOverWhatWasSaidOfTheSill() {
+        Map<String, Object> tree = stacked("MEMBER", List.of("10 ft"));
+        element(tree, "bays", 3).put("belowSill", Map.of("kind", "NONE"));
+        ReviewItem blocks = item(review(tree), "N-701/lite/1-1", "setting-blocks");
+        assertThat(((SettingBlocksRequest) blocks.inputs()).below().edgeClearance())
+                .isCloseTo(0.375 * 0.0254, within(1e-12));
     }
 
     @Test
