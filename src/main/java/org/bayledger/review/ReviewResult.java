@@ -123,12 +123,13 @@ public record ReviewResult(
     public record Note(@Nullable String mark, List<String> items, String text) {}
 
     /**
-     * A finding of the review.
+     * A finding of the review. Alike findings of several items, of one code, severity and text, are
+     * merged into one that names all the items and keeps the pointer of the first.
      *
      * @param code stable name of the kind of finding
      * @param severity how much it matters
-     * @param pointer the input it is about, as a JSON pointer into the document; of the first item
-     *     where there are several
+     * @param pointer the input it is about, as a JSON pointer into the document; where findings of
+     *     several items were merged, that of the first
      * @param text the finding
      * @param items ids of the items that it is about
      */
