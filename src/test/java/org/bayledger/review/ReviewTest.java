@@ -428,6 +428,11 @@ class ReviewTest {
                 for (ReviewItem item : bay.items()) {
                     if (item.check().equals(governing.check())) {
                         assertThat(item.verdict()).isLessThanOrEqualTo(governing.verdict());
+                        if (item.verdict() == governing.verdict() && item.utilization() != null) {
+                            assertThat(item.utilization())
+                                    .as(item.id())
+                                    .isLessThanOrEqualTo(governing.utilization());
+                        }
                     }
                 }
             }
