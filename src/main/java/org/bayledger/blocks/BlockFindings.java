@@ -78,6 +78,9 @@ final class BlockFindings {
                                     + " and bite left there are not known."));
             return findings;
         }
+        if (below.kind() == GlazingBelow.Kind.NONE) {
+            return findings;
+        }
         if (below.edgeClearance() == null) {
             findings.add(
                     Finding.action(

@@ -10,13 +10,18 @@ final class BlockNotes {
 
     private BlockNotes() {}
 
-    /** The note for a recommended place; none at the quarter points. */
-    static ShopDrawingNote of(BlockPlace place, boolean approved, Reporting reporting) {
+    /**
+     * The note for a recommended place; none at the quarter points.
+     *
+     * @param cutLength of each block, m
+     */
+    static ShopDrawingNote of(
+            BlockPlace place, double cutLength, boolean approved, Reporting reporting) {
         if (place.point() == BlockPoint.QUARTER) {
             return ShopDrawingNote.none();
         }
         String set =
-                "two setting blocks with the center of each "
+                blocks(cutLength, reporting)
                         + reporting.dimensioned(place.distanceFromCorner().si())
                         + " from its glass corner ("
                         + place.point().words()
@@ -32,11 +37,22 @@ final class BlockNotes {
         return new ShopDrawingNote(true, "*", text);
     }
 
-    /** The note for a sill that is shimmed. */
-    static String shims(BlockPlace place, Reporting reporting) {
-        return "Set two setting blocks with the center of each "
+    /**
+     * The note for a sill that is shimmed.
+     *
+     * @param cutLength of each block, m
+     */
+    static String shims(BlockPlace place, double cutLength, Reporting reporting) {
+        return "Set "
+                + blocks(cutLength, reporting)
                 + reporting.dimensioned(place.distanceFromCorner().si())
                 + " from its glass corner (quarter points), with solid shims under the sill below"
                 + " the full length of each block.";
+    }
+
+    private static String blocks(double cutLength, Reporting reporting) {
+        return "two setting blocks, each "
+                + reporting.dimensioned(cutLength)
+                + " long, with the center of each ";
     }
 }

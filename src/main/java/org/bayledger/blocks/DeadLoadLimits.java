@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>s is how far the glazing below sinks itself; r is 1/8 in over a fixed lite or panel and 1/16
  * in over an operating sash (curtain-wall design guide rule, from memory). If the glazing below
- * sinks by more than the horizontal does, s takes the place of d for the bite.
+ * sinks by more than the horizontal does, s takes the place of d for the bite. Where nothing stands
+ * below, the member's own limit is all.
  *
  * @param span L, m
  * @param below the glazing below, or null where it was not given
@@ -26,8 +27,9 @@ record DeadLoadLimits(double span, @Nullable GlazingBelow below) {
     /** Whether everything that the limits rest on was given. */
     boolean known() {
         return below != null
-                && below.edgeClearance() != null
-                && (below.bite() != null || !below.kind().hasBite());
+                && (below.kind() == GlazingBelow.Kind.NONE
+                        || (below.edgeClearance() != null
+                                && (below.bite() != null || !below.kind().hasBite())));
     }
 
     /** The limit on the member's own account, m. */

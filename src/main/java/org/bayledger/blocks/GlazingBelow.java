@@ -1,5 +1,6 @@
 package org.bayledger.blocks;
 
+import org.bayledger.check.Faults;
 import org.bayledger.check.Measured;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
@@ -7,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What stands under the horizontal and loses clearance when it bends.
  *
- * @param kind what it is
+ * @param kind what it is; with NONE the lengths are absent
  * @param edgeClearance from its top edge up to the metal, as drawn, m
  * @param bite how far it, or the glass, reaches into the pocket, as drawn, m; an operating sash has
  *     none
@@ -23,6 +24,18 @@ public record GlazingBelow(
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.NOT_NEGATIVE, max = 1)
                 @Nullable Double memberDeflection) {
 
+    private static final String NOTHING = "must be absent where nothing stands below";
+
+    public GlazingBelow {
+        if (kind == Kind.NONE) {
+            Faults faults = new Faults();
+            faults.require(edgeClearance == null, "/edgeClearance", NOTHING);
+            faults.require(bite == null, "/bite", NOTHING);
+            faults.require(memberDeflection == null, "/memberDeflection", NOTHING);
+            faults.throwIfAny();
+        }
+    }
+
     /** What can stand under a horizontal. */
     public enum Kind {
         /** A lite glazed into the frame. */
@@ -30,7 +43,9 @@ public record GlazingBelow(
         /** A sash that opens. */
         OPERATING_SASH(0.0625),
         /** A panel glazed into the frame as a lite is. */
-        PANEL(0.125);
+        PANEL(0.125),
+        /** Nothing stands below: there is no clearance to keep. */
+        NONE(0);
 
         private final double clearanceInches;
 
@@ -40,7 +55,8 @@ public record GlazingBelow(
 
         /**
          * Edge clearance that must be left after the horizontal has bent, m: 1/8 in over anything
-         * fixed, 1/16 in over an operating sash (curtain-wall design guide rule, from memory).
+         * fixed, 1/16 in over an operating sash (curtain-wall design guide rule, from memory), none
+         * over nothing.
          */
         public double clearanceToKeep() {
             return clearanceInches * 0.0254;
@@ -48,7 +64,7 @@ public record GlazingBelow(
 
         /** Whether it reaches into the glazing pocket and so has a bite to keep. */
         public boolean hasBite() {
-            return this != OPERATING_SASH;
+            return this == FIXED_LITE || this == PANEL;
         }
     }
 }

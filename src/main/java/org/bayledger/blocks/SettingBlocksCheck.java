@@ -89,7 +89,7 @@ public final class SettingBlocksCheck {
                 place,
                 candidates,
                 ShopDrawingNote.none(),
-                BlockNotes.shims(place, reporting));
+                BlockNotes.shims(place, SettingBlock.cutLength(length), reporting));
     }
 
     private static SettingBlocksResult onMember(
@@ -200,7 +200,7 @@ public final class SettingBlocksCheck {
                 limits,
                 place,
                 candidates,
-                BlockNotes.of(place, chosen.eligible(), reporting),
+                BlockNotes.of(place, SettingBlock.cutLength(length), chosen.eligible(), reporting),
                 null);
     }
 

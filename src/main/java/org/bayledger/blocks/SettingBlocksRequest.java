@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param glassWeight mass of the lite, kg, in place of the build-up; without either the deflection
  *     of a member is undetermined
  * @param support what the blocks rest on
- * @param below what stands under the horizontal and loses clearance; without it the clearance is
- *     undetermined
+ * @param below what stands under the horizontal and loses clearance, NONE where nothing does;
+ *     without it the clearance is undetermined
  * @param fabricatorApproval whether the glass fabricator has agreed in writing to blocks further
  *     out than the eighth points; not given is taken as not agreed
  */

@@ -187,12 +187,15 @@ public final class FramingCheck {
         double inertia = section.secondMomentOfArea();
         if (request.axis() == Axis.DEAD) {
             if (dead == null) {
-                findings.add(
-                        Finding.note(
-                                "SECOND_MOMENT_OF_AREA_TAKEN_FOR_DEAD_LOAD",
-                                "/section/secondMomentOfArea",
-                                "No deadLoadSecondMomentOfArea was given, so secondMomentOfArea is"
-                                        + " read as that of bending parallel to the wall."));
+                undetermined(
+                        List.of(
+                                Finding.action(
+                                        "SECOND_MOMENT_OF_AREA_TAKEN_FOR_DEAD_LOAD",
+                                        "/section/deadLoadSecondMomentOfArea",
+                                        "No deadLoadSecondMomentOfArea was given: the deflection is"
+                                                + " that with secondMomentOfArea, which holds for"
+                                                + " wind and may be several times greater than that"
+                                                + " of bending parallel to the wall.")));
             } else {
                 inertia = dead;
             }

@@ -38,9 +38,8 @@ final class FramingRemedies {
             FramingRequest request, FramingResult failed, Reporting reporting) {
         Section old = request.section();
         boolean wind = request.axis() == Axis.WIND;
-        boolean dead = !wind && old.deadLoadSecondMomentOfArea() != null;
-        double oldInertia =
-                dead ? orZero(old.deadLoadSecondMomentOfArea()) : old.secondMomentOfArea();
+        Double dead = old.deadLoadSecondMomentOfArea();
+        double oldInertia = wind || dead == null ? old.secondMomentOfArea() : dead;
         Double oldModulus = wind ? old.sectionModulus() : old.deadLoadSectionModulus();
         Quantity inertia =
                 up(
@@ -56,15 +55,14 @@ final class FramingRemedies {
                                 failed.requiredSectionModulus().si(),
                                 reporting);
         boolean stronger = modulus != null && oldModulus != null && modulus.si() > oldModulus;
-        double newInertia = stiffer ? inertia.si() : oldInertia;
         Double newModulus = stronger && modulus != null ? Double.valueOf(modulus.si()) : oldModulus;
         Section changed =
                 new Section(
-                        dead ? old.secondMomentOfArea() : newInertia,
+                        wind && stiffer ? inertia.si() : old.secondMomentOfArea(),
                         old.elasticModulus(),
                         wind ? newModulus : old.sectionModulus(),
                         old.allowableBendingStress(),
-                        dead ? Double.valueOf(newInertia) : old.deadLoadSecondMomentOfArea(),
+                        !wind && stiffer ? Double.valueOf(inertia.si()) : dead,
                         wind ? old.deadLoadSectionModulus() : newModulus,
                         old.massPerLength(),
                         old.bucklingCovered(),
@@ -73,7 +71,7 @@ final class FramingRemedies {
         List<Change> changes = new ArrayList<>();
         List<String> words = new ArrayList<>();
         if (stiffer) {
-            String name = dead ? "deadLoadSecondMomentOfArea" : "secondMomentOfArea";
+            String name = wind ? "secondMomentOfArea" : "deadLoadSecondMomentOfArea";
             changes.add(new Change("/section/" + name, inertia));
             words.add("a second moment of area of at least " + inertia.text(reporting.units()));
         }
@@ -153,9 +151,5 @@ final class FramingRemedies {
 
     private static Quantity up(Dimension dimension, double si, Reporting reporting) {
         return Quantity.roundedUp(dimension, si, reporting.units(), DIGITS);
-    }
-
-    private static double orZero(@Nullable Double value) {
-        return value == null ? 0 : value;
     }
 }

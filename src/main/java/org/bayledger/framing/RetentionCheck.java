@@ -20,14 +20,25 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Pressure plate: one screw carries T = p b s, with p the suction on the area tributary to it
  * (Pa), b the width of wall beside the member that hangs on it (m) and s the spacing of the screws
- * (m); statics. Structural silicone: bite = p a / (2 F), with a the short side of the lite (m) and
- * F the allowable stress, 20 psi (trapezoidal load distribution, ASTM C1401 practice, from memory).
- * Both leave the weight of the glass to setting blocks.
+ * (m); statics. A plate that is loaded on one side levers about its screws: b is then twice the
+ * half width of that side (prying; common practice, no source). Structural silicone: bite = p a /
+ * (2 F), with a the short side of the lite (m) and F the allowable stress, 20 psi (trapezoidal load
+ * distribution, ASTM C1401 practice, from memory). Both leave the weight of the glass to setting
+ * blocks.
  */
 public final class RetentionCheck {
 
     /** Customary allowable stress of structural silicone, 20 psi in Pa (ASTM C1401 practice). */
     static final double SILICONE_STRESS = 20 * 6894.757293168361;
+
+    private static final String PRYING =
+            "Prying of a plate loaded on one side is covered by a tributary width of twice the half"
+                    + " width there (common practice, no source); the plate's own bending and the"
+                    + " bearing of its gaskets were not checked.";
+
+    private static final String ADHESION =
+            "Adhesion and compatibility of structural silicone are the sealant maker's to confirm"
+                    + " by test.";
 
     private RetentionCheck() {}
 
@@ -59,7 +70,8 @@ public final class RetentionCheck {
                     Dimension.FORCE,
                     force,
                     "p b s",
-                    "statics; b tributary width, s spacing of the screws");
+                    "statics; s spacing of the screws, b tributary width, of a plate loaded on one"
+                            + " side twice the half width (prying; common practice, no source)");
             trace.step(
                     "T,all",
                     "allowable tension of one screw",
@@ -135,8 +147,9 @@ public final class RetentionCheck {
                         remedies,
                         trace.steps(),
                         Cautions.with(
-                                "Adhesion and compatibility of structural silicone are the sealant"
-                                        + " maker's to confirm by test.")),
+                                retention.kind() == Retention.Kind.PRESSURE_PLATE
+                                        ? PRYING
+                                        : ADHESION)),
                 tension,
                 bite);
     }

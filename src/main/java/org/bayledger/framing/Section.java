@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  *     checked
  * @param allowableBendingStress allowable bending stress at allowable-stress level, Pa; without it
  *     stress is not checked
- * @param deadLoadSecondMomentOfArea second moment of area for bending parallel to the wall, m4
+ * @param deadLoadSecondMomentOfArea second moment of area for bending parallel to the wall, m4;
+ *     without it a check under dead load is at best UNDETERMINED
  * @param deadLoadSectionModulus least section modulus for bending parallel to the wall, m3
  * @param massPerLength mass of the member with what is fixed to it, kg/m
  * @param bucklingCovered true where the allowable stress already covers local and lateral-torsional

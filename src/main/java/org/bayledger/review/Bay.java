@@ -7,6 +7,8 @@ import org.bayledger.anchorage.Anchor;
 import org.bayledger.anchorage.Movement;
 import org.bayledger.anchorage.StackJoint;
 import org.bayledger.blocks.BlockSupport;
+import org.bayledger.blocks.GlazingBelow;
+import org.bayledger.check.FaultsException;
 import org.bayledger.check.Measured;
 import org.bayledger.check.Measured.Sign;
 import org.bayledger.framing.Retention;
@@ -27,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  * @param glassType name of the glass type of its lites
  * @param lites lites that differ
  * @param sillSupport what the bottom lites rest on
+ * @param belowSill what stands under its sill, for a sillSupport of MEMBER; it counts for columns
+ *     under which no bay of this document stands
  * @param mullion its verticals
  * @param horizontal its horizontals
  * @param glazingPocket edge clearance and bite at the top of its lites
@@ -51,6 +55,7 @@ public record Bay(
         @Nullable String glassType,
         @Nullable List<LiteChange> lites,
         BlockSupport.@Nullable Kind sillSupport,
+        @Nullable GlazingBelow belowSill,
         @Nullable Mullion mullion,
         @Nullable Horizontal horizontal,
         @Nullable GlazingPocket glazingPocket,
@@ -59,6 +64,13 @@ public record Bay(
         @Size(max = 100) @Nullable List<StackJoint> stackJoints,
         @Nullable Movement movement,
         @Nullable SealDetails seals) {
+
+    public Bay {
+        if (belowSill != null && sillSupport != BlockSupport.Kind.MEMBER) {
+            throw FaultsException.outOfRange(
+                    "/belowSill", "belongs to a sill that rests on a MEMBER and to nothing else");
+        }
+    }
 
     /** Width of the bay, m. */
     double width() {

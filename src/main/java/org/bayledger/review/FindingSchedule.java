@@ -35,9 +35,12 @@ final class FindingSchedule {
 
     private FindingSchedule() {}
 
-    static List<ReviewResult.ReviewFinding> of(ReviewContext context, List<List<Checked>> checked) {
+    static List<ReviewResult.ReviewFinding> of(
+            ReviewContext context,
+            List<List<Checked>> checked,
+            List<ReviewResult.WindRow> windSchedule) {
         FindingSchedule schedule = new FindingSchedule();
-        schedule.document(context);
+        schedule.document(context, windSchedule);
         for (int i = 0; i < checked.size(); i++) {
             for (Checked item : checked.get(i)) {
                 for (Finding finding : item.item().findings()) {
@@ -74,7 +77,7 @@ final class FindingSchedule {
                 key -> new Merged(pointer));
     }
 
-    private void document(ReviewContext context) {
+    private void document(ReviewContext context, List<ReviewResult.WindRow> windSchedule) {
         if (context.pressures == null) {
             merge(
                     Finding.action(
@@ -87,8 +90,34 @@ final class FindingSchedule {
             context.pressures
                     .findings()
                     .forEach(finding -> merge(finding, "/site" + finding.pointer()));
+            withoutBays(context.document, windSchedule);
         }
         overlaps(context);
+    }
+
+    /** Elevations on which no bay of the document stands, whose wind nothing else shows. */
+    private void withoutBays(ReviewDocument document, List<ReviewResult.WindRow> windSchedule) {
+        for (int i = 0; i < document.elevations().size(); i++) {
+            String face = document.elevations().get(i).id();
+            if (document.bays().stream().noneMatch(bay -> bay.elevation().equals(face))) {
+                boolean calledOut =
+                        windSchedule.stream().anyMatch(row -> row.elevation().equals(face));
+                merge(
+                        Finding.note(
+                                "ELEVATION_WITHOUT_BAYS",
+                                "",
+                                "No bay of this document stands on elevation "
+                                        + face
+                                        + (calledOut
+                                                ? ": its pressures are called out at its top for"
+                                                        + " the smallest components of the"
+                                                        + " document."
+                                                : ", and its pressures are not called out: the"
+                                                        + " wind standard ends below its top, or no"
+                                                        + " component of the document saw wind.")),
+                        "/elevations/" + i);
+            }
+        }
     }
 
     /**

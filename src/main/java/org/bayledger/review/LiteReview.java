@@ -193,15 +193,16 @@ final class LiteReview {
             return below(bay.glazingPocket(), standing(column, row - 1).sinks());
         }
         if (bay.sillSupport() == BlockSupport.Kind.MEMBER) {
-            List<Bay> under = context.layout.below(bay);
-            if (!under.isEmpty()) {
-                return below(tightest(column, under), null);
-            }
+            GlazingPocket tightest = tightest(column, context.layout.below(bay));
+            return tightest == null ? bay.belowSill() : below(tightest, null);
         }
         return null;
     }
 
-    /** The least clearance and bite of the bays under a column; null where one is not known. */
+    /**
+     * The least clearance and bite of the bays under a column, nothing in it that is not known of
+     * one of them; null where no bay stands there.
+     */
     private @Nullable GlazingPocket tightest(int column, List<Bay> under) {
         double from = bay.columnStart(column);
         double to = from + bay.columns().get(column - 1);

@@ -13,7 +13,9 @@ import org.bayledger.framing.RetentionResult;
  *
  * <p>A vertical is taken to carry half of the width of each lite beside it, a horizontal at most
  * half of the short side of each lite above and below it: what a lite puts on its edges falls off
- * at 45 degrees from its corners (common practice, no source).
+ * at 45 degrees from its corners (common practice, no source). The plate levers about its screws
+ * under the side that is loaded more, so that the greater of the two halves counts on both sides;
+ * at a jamb, that of its one lite (prying; common practice, no source).
  */
 final class RetentionReview {
 
@@ -51,7 +53,7 @@ final class RetentionReview {
         List<Checked> found = new ArrayList<>();
         double spacing = retention.fastenerSpacing() == null ? 0 : retention.fastenerSpacing();
         for (Layout.Vertical vertical : context.layout.verticals(bay)) {
-            double width = vertical.tributaryWidth();
+            double width = 2 * Math.max(vertical.left(), vertical.right());
             found.add(
                     check(
                             id,
@@ -59,12 +61,14 @@ final class RetentionReview {
                                     retention, width, shortSide(), ReviewContext.NO_LOAD),
                             vertical.at() - vertical.left(),
                             vertical.at() + vertical.right(),
-                            spacing * width,
+                            spacing * vertical.tributaryWidth(),
                             bay.top()));
         }
         for (int column = 1; column <= bay.columns().size(); column++) {
             for (int line = 1; line <= bay.rows().size() + 1; line++) {
-                double width = (reach(column, line - 1) + reach(column, line)) / 2;
+                double below = reach(column, line - 1);
+                double above = reach(column, line);
+                double width = Math.max(below, above);
                 double from = bay.columnStart(column);
                 found.add(
                         check(
@@ -73,7 +77,7 @@ final class RetentionReview {
                                         retention, width, shortSide(), ReviewContext.NO_LOAD),
                                 from,
                                 from + bay.columns().get(column - 1),
-                                spacing * width,
+                                spacing * (below + above) / 2,
                                 bay.top()));
             }
         }

@@ -50,7 +50,9 @@ public final class Review {
             Verdict verdict = Verdict.ofAll(items.stream().map(ReviewItem::verdict).toList());
             bays.add(new BayResult(document.bays().get(i).id(), verdict, items));
         }
-        List<ReviewResult.ReviewFinding> findings = FindingSchedule.of(context, checked);
+        List<ReviewResult.WindRow> windSchedule = WindSchedule.of(context, bays);
+        List<ReviewResult.ReviewFinding> findings =
+                FindingSchedule.of(context, checked, windSchedule);
         Verdict verdict = Verdict.ofAll(bays.stream().map(BayResult::verdict).toList());
         if (findings.stream()
                 .anyMatch(
@@ -63,7 +65,7 @@ public final class Review {
                 ENGINE_VERSION,
                 verdict,
                 governing(checked),
-                WindSchedule.of(context, bays),
+                windSchedule,
                 windTrace(context),
                 NoteSchedule.of(bays),
                 bays,

@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param engineVersion version of the rules and sums that made it
  * @param verdict on all bays
  * @param governing for each check the item that governs
- * @param windSchedule design pressures, both signs, for each zone of each elevation
+ * @param windSchedule design pressures, both signs, for each zone of each elevation, of those
+ *     without bays as well
  * @param windTrace how the building's velocity pressure came about
  * @param notes notes for the shop drawings, those of several lites merged
  * @param bays results bay by bay
@@ -69,7 +70,9 @@ public record ReviewResult(
 
     /**
      * The pressures of one zone of an elevation for one kind of component: those of the component
-     * with the smallest effective wind area, at the greatest height at which the elevation has one.
+     * with the smallest effective wind area, at the greatest height at which the elevation has one;
+     * on an elevation without any, the smallest effective wind area of the whole document at the
+     * elevation's top.
      *
      * @param elevation name of the elevation
      * @param zone zone of the standard
@@ -120,12 +123,13 @@ public record ReviewResult(
     public record Note(@Nullable String mark, List<String> items, String text) {}
 
     /**
-     * A finding of the review.
+     * A finding of the review. Alike findings of several items, of one code, severity and text, are
+     * merged into one that names all the items and keeps the pointer of the first.
      *
      * @param code stable name of the kind of finding
      * @param severity how much it matters
-     * @param pointer the input it is about, as a JSON pointer into the document; of the first item
-     *     where there are several
+     * @param pointer the input it is about, as a JSON pointer into the document; where findings of
+     *     several items were merged, that of the first
      * @param text the finding
      * @param items ids of the items that it is about
      */

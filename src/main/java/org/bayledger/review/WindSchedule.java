@@ -1,6 +1,7 @@
 package org.bayledger.review;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.bayledger.wind.ZoneStrip;
  *
  * <p>For each kind of component a row takes the smallest effective wind area and the greatest
  * height at which the elevation has one, so that no component of the kind sees more in that zone.
+ * An elevation without any takes the smallest areas of the whole document, at its top.
  */
 final class WindSchedule {
 
@@ -41,7 +43,7 @@ final class WindSchedule {
         for (Elevation face : context.document.elevations()) {
             Map<ReviewResult.Component, Extremes> kinds = seen.get(face.id());
             if (kinds == null) {
-                continue;
+                kinds = ofAll(pressures, face, seen.values());
             }
             Set<String> zones = new LinkedHashSet<>();
             context.strips(face.id()).stream().map(ZoneStrip::zone).sorted().forEach(zones::add);
@@ -52,6 +54,30 @@ final class WindSchedule {
             }
         }
         return rows;
+    }
+
+    /**
+     * The smallest areas of all, at an elevation's top; nothing where the standard ends below it.
+     */
+    private static EnumMap<ReviewResult.Component, Extremes> ofAll(
+            SitePressures pressures,
+            Elevation face,
+            Collection<EnumMap<ReviewResult.Component, Extremes>> seen) {
+        EnumMap<ReviewResult.Component, Extremes> kinds =
+                new EnumMap<>(ReviewResult.Component.class);
+        double top = face.base() + face.height();
+        if (top > pressures.greatestHeight()) {
+            return kinds;
+        }
+        for (EnumMap<ReviewResult.Component, Extremes> other : seen) {
+            other.forEach(
+                    (kind, extremes) ->
+                            kinds.merge(
+                                    kind,
+                                    new Extremes(extremes.area(), top),
+                                    (old, more) -> old.and(more.area(), top)));
+        }
+        return kinds;
     }
 
     private static ReviewResult.WindRow row(

@@ -107,14 +107,15 @@ class SettingBlocksCheckTest {
                         new ShopDrawingNote(
                                 true,
                                 "*",
-                                "Set two setting blocks with the center of each 1'-3\" from its"
-                                        + " glass corner (eighth points), not at the quarter"
-                                        + " points."));
+                                "Set two setting blocks, each 8\" long, with the center of each"
+                                        + " 1'-3\" from its glass corner (eighth points), not at"
+                                        + " the quarter points."));
         assertThat(codes(result)).contains("BLOCKS_RELOCATED");
         assertThat(
                         SettingBlocksCheck.run(bind(LITE.formatted(6.2, "")), SI)
                                 .shopDrawingNote()
                                 .text())
+                .contains("each 203 mm long")
                 .contains("381 mm");
     }
 
@@ -260,7 +261,10 @@ class SettingBlocksCheckTest {
         assertThat(result.outcome().utilization()).isNull();
         assertThat(recommended(result).point()).isEqualTo(BlockPoint.QUARTER);
         assertThat(result.shopDrawingNote().required()).isFalse();
-        assertThat(result.shimNote()).contains("2'-6\"").contains("shims");
+        assertThat(result.shimNote())
+                .contains("each 8\" long")
+                .contains("2'-6\"")
+                .contains("shims");
         assertThat(result.candidates())
                 .extracting(BlockCandidate::eligible)
                 .containsExactly(true, false, false);
@@ -356,6 +360,42 @@ class SettingBlocksCheckTest {
                                 .replace("\"bite\"", "\"memberDeflection\":\"0.2 in\",\"bite\""));
         assertThat(sunk.outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
         assertThat(sunk.outcome().remedies()).isEmpty();
+    }
+
+    /**
+     * Nothing below: the member's own limits alone, 0.1062 in of 1/8 in; and 0.411 in of it at the
+     * quarter points of a weak one.
+     */
+    @Test
+    void whereNothingStandsBelowTheMembersOwnLimitsAreAll() {
+        String nothing =
+                LITE.replace(
+                        "{\"kind\":\"FIXED_LITE\",\"edgeClearance\":\"0.25 in\",\"bite\":\"0.5 in\"}",
+                        "{\"kind\":\"NONE\"}");
+        SettingBlocksResult result = run(nothing.formatted(12, ""));
+        assertThat(result.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
+        assertThat(utilization(result)).isCloseTo(0.1062 / 0.125, offset(5e-4));
+        assertThat(codes(result)).containsExactly("MEMBER_WEIGHT_NOT_INCLUDED");
+        assertThat(result.governingLimit()).isEqualTo(result.deflectionLimit());
+        assertThat(result.candidates().get(0).clearanceLeft()).isNull();
+        assertThat(run(nothing.formatted(3.1, "")).outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
+        assertThatThrownBy(
+                        () ->
+                                bind(
+                                        LITE.formatted(12, "")
+                                                .replace("FIXED_LITE", "NONE")
+                                                .replace(
+                                                        "\"bite\"",
+                                                        "\"memberDeflection\":\"0.1 in\",\"bite\"")))
+                .isInstanceOfSatisfying(
+                        FaultsException.class,
+                        e ->
+                                assertThat(e.faults())
+                                        .extracting(Fault::pointer)
+                                        .containsExactly(
+                                                "/below/edgeClearance",
+                                                "/below/bite",
+                                                "/below/memberDeflection"));
     }
 
     @Test

@@ -125,6 +125,33 @@ class FramingCheckTest {
         assertThat(result.outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
     }
 
+    /** The wind axis' second moment of area may be many times that of the other axis. */
+    @Test
+    void deadLoadOnTheWindAxisPropertiesIsNotSatisfied() {
+        String given =
+                """
+                {"axis":"DEAD","supports":["0 ft","10 ft"],"length":"10 ft","lineLoad":"1 lbf/ft",
+                 "section":{"secondMomentOfArea":"9 in4","deadLoadSecondMomentOfArea":"3 in4",
+                            "deadLoadSectionModulus":"2 in3","allowableBendingStress":"15 ksi",
+                            "elasticModulus":"10100 ksi","massPerLength":"2 lb/ft"}}""";
+        assertThat(run(given).outcome().verdict()).isEqualTo(Verdict.SATISFIED);
+        String missing = given.replace("\"deadLoadSecondMomentOfArea\":\"3 in4\",", "");
+        FramingResult open = run(missing);
+        assertThat(open.outcome().verdict()).isEqualTo(Verdict.UNDETERMINED);
+        assertThat(open.outcome().findings())
+                .singleElement()
+                .satisfies(
+                        finding -> {
+                            assertThat(finding.severity()).isEqualTo(Finding.Severity.ACTION);
+                            assertThat(finding.pointer())
+                                    .isEqualTo("/section/deadLoadSecondMomentOfArea");
+                        });
+        FramingResult failed = run(missing.replace("1 lbf/ft", "200 lbf/ft"));
+        assertThat(failed.outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
+        assertThat(failed.outcome().remedies().get(0).changes().get(0).pointer())
+                .isEqualTo("/section/deadLoadSecondMomentOfArea");
+    }
+
     /** A strength load of 35/0.6 is an allowable-stress load of 35: the factor enters once. */
     @Test
     void strengthLoadIsFactoredOnce() {

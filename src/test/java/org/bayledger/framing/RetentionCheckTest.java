@@ -45,6 +45,17 @@ class RetentionCheckTest {
         assertThat(result.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
     }
 
+    @Test
+    void plateSaysThatItLevers() {
+        assertThat(run(SCREWS).outcome().cautions())
+                .anyMatch(text -> text.contains("rying of a plate loaded on one side"));
+        assertThat(run(SCREWS).outcome().trace())
+                .filteredOn(step -> step.symbol().equals("T"))
+                .singleElement()
+                .satisfies(step -> assertThat(step.source()).contains("twice the half width"));
+        assertThat(run(SILICONE).outcome().cautions()).noneMatch(text -> text.contains("rying"));
+    }
+
     /** ASTM C1401 practice, from memory: 40 psf x 60 in / 2 / 20 psi = 0.4167 in. */
     @Test
     void siliconeBite() {

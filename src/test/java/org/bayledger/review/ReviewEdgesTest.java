@@ -1,6 +1,7 @@
 package org.bayledger.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.bayledger.review.Documents.codes;
 import static org.bayledger.review.Documents.demo;
@@ -9,11 +10,15 @@ import static org.bayledger.review.Documents.item;
 import static org.bayledger.review.Documents.object;
 import static org.bayledger.review.Documents.review;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.bayledger.blocks.SettingBlocksRequest;
+import org.bayledger.check.Fault;
+import org.bayledger.check.FaultsException;
 import org.bayledger.check.Verdict;
 import org.bayledger.framing.FramingRequest;
 import org.bayledger.framing.RetentionRequest;
@@ -118,16 +123,78 @@ class ReviewEdgesTest {
                 .isCloseTo(0.25 * 0.0254, within(1e-12));
     }
 
-    /** One column of two 8 ft rows, 10 ft wide: the horizontal between carries 4 ft of each. */
+    /** A jamb carries half of its one lite, and the plate levers about its screws. */
+    @Test
+    void screwsOfJambsCountTwice() {
+        Map<String, Object> tree = demo(2);
+        element(tree, "bays", 4).put("columns", List.of("10 ft"));
+        ReviewItem retention = item(review(tree), "E-101/retention", "glass-retention");
+        assertThat(((RetentionRequest) retention.inputs()).tributaryWidth())
+                .isCloseTo(10 * FOOT, within(1e-9));
+    }
+
+    /**
+     * The end zone begins at 81 ft. Of a bay from 73 ft to 83 ft the left jamb lies outside it, the
+     * right vertical belongs to the next bay; the horizontals reach in and carry 2 x half of 9 ft.
+     */
     @Test
     void screwsOfHorizontalsAreChecked() {
         Map<String, Object> tree = demo(2);
         Map<String, Object> bay = element(tree, "bays", 4);
+        bay.put("offset", "73 ft");
         bay.put("columns", List.of("10 ft"));
-        bay.put("rows", List.of("8 ft", "8 ft"));
+        Map<String, Object> next = new HashMap<>(bay);
+        next.put("id", "E-102");
+        next.put("offset", "83 ft");
+        next.put("columns", List.of("7 ft"));
+        bays(tree).add(next);
         ReviewItem retention = item(review(tree), "E-101/retention", "glass-retention");
+        assertThat(retention.wind().governingZone()).isEqualTo("5");
         assertThat(((RetentionRequest) retention.inputs()).tributaryWidth())
-                .isCloseTo(8 * FOOT, within(1e-9));
+                .isCloseTo(9 * FOOT, within(1e-9));
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<Object> bays(Map<String, Object> tree) {
+        List<Object> bays = new ArrayList<>((List<Object>) tree.get("bays"));
+        tree.put("bays", bays);
+        return bays;
+    }
+
+    /** A sill member with nothing of the document under it: what stands there has to be said. */
+    @Test
+    void whatStandsBelowTheSillIsTakenFromTheBay() {
+        Map<String, Object> tree = demo(2);
+        Map<String, Object> bay = element(tree, "bays", 4);
+        bay.put("sill", "14 ft");
+        bay.put("sillSupport", "MEMBER");
+        bay.put("horizontal", Map.of("section", "H2"));
+        assertThat(codes(review(tree), "E-101/lite/1-1")).contains("BELOW_NOT_GIVEN");
+        bay.put("belowSill", Map.of("kind", "NONE"));
+        ReviewResult result = review(tree);
+        ReviewItem nothing = item(result, "E-101/lite/1-1", "setting-blocks");
+        assertThat(nothing.verdict()).isEqualTo(Verdict.SATISFIED);
+        bay.put("belowSill", Map.of("kind", "OPERATING_SASH", "edgeClearance", "0.0625 in"));
+        assertThat(item(review(tree), "E-101/lite/1-1", "setting-blocks").verdict())
+                .isEqualTo(Verdict.EXCEEDED);
+        bay.put("sillSupport", "SHIMMED_SILL");
+        assertThatThrownBy(() -> review(tree))
+                .isInstanceOfSatisfying(
+                        FaultsException.class,
+                        e ->
+                                assertThat(e.faults())
+                                        .extracting(Fault::pointer)
+                                        .containsExactly("/bays/4/belowSill"));
+    }
+
+    /** Where a bay of the document stands below, that counts and not what was said of it. */
+    @Test
+    void bayBelowCountsOverWhatWasSaidOfTheSill() {
+        Map<String, Object> tree = stacked("MEMBER", List.of("10 ft"));
+        element(tree, "bays", 3).put("belowSill", Map.of("kind", "NONE"));
+        ReviewItem blocks = item(review(tree), "N-701/lite/1-1", "setting-blocks");
+        assertThat(((SettingBlocksRequest) blocks.inputs()).below().edgeClearance())
+                .isCloseTo(0.375 * 0.0254, within(1e-12));
     }
 
     @Test

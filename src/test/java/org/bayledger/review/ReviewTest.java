@@ -12,6 +12,7 @@ import static org.bayledger.review.Documents.review;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import java.util.Set;
 import org.bayledger.anchorage.AnchorageMovementRequest;
 import org.bayledger.blocks.BlockPoint;
 import org.bayledger.blocks.SettingBlocksResult;
+import org.bayledger.check.Finding;
 import org.bayledger.check.LoadBasis;
 import org.bayledger.check.Remedy;
 import org.bayledger.check.Reporting;
@@ -171,6 +173,82 @@ class ReviewTest {
         }
     }
 
+    /**
+     * By hand, ASCE/SEI 7-16 Figure 30.5-1 (from memory): the smallest lite of the document is
+     * under 20 ft2, so that zone 5 takes GCp -1.8 and p = 28.02 (-1.8 - 0.18) = -55.5 psf.
+     */
+    @Test
+    void elevationWithoutBaysIsCalledOutAsWell() {
+        Map<String, Object> tree = demo(2);
+        elevations(tree)
+                .add(
+                        Documents.tree(
+                                """
+                                {"id":"S","width":"120 ft","height":"98 ft","base":"0 ft",
+                                 "cornerAtLeft":true,"cornerAtRight":true}"""));
+        ReviewResult result = review(tree);
+        assertThat(result.windSchedule())
+                .filteredOn(row -> row.elevation().equals("S"))
+                .extracting(row -> row.zone() + " " + row.component())
+                .containsExactlyInAnyOrder(
+                        "4 LITE",
+                        "4 MULLION",
+                        "4 HORIZONTAL",
+                        "5 LITE",
+                        "5 MULLION",
+                        "5 HORIZONTAL");
+        assertThat(result.windSchedule())
+                .filteredOn(
+                        row ->
+                                row.elevation().equals("S")
+                                        && row.zone().equals("5")
+                                        && row.component() == ReviewResult.Component.LITE)
+                .singleElement()
+                .satisfies(
+                        row -> {
+                            assertThat(row.effectiveWindArea().si() / FOOT / FOOT)
+                                    .isCloseTo(12.5, within(1e-6));
+                            assertThat(row.height().si() / FOOT).isCloseTo(98, within(1e-6));
+                            assertThat(row.negative().si() / PSF).isCloseTo(-55.5, within(0.3));
+                        });
+        assertThat(result.findings())
+                .filteredOn(finding -> finding.code().equals("ELEVATION_WITHOUT_BAYS"))
+                .singleElement()
+                .satisfies(
+                        finding -> {
+                            assertThat(finding.severity()).isEqualTo(Finding.Severity.NOTE);
+                            assertThat(finding.pointer()).isEqualTo("/elevations/2");
+                            assertThat(finding.text()).contains("are called out");
+                        });
+        assertThat(result.verdict()).isEqualTo(Verdict.SATISFIED);
+        assertThat(codes(review(demo(2)), "")).doesNotContain("ELEVATION_WITHOUT_BAYS");
+    }
+
+    /** The profile of ASCE/SEI 7 ends at the gradient height; 3000 ft lie above any. */
+    @Test
+    void elevationTallerThanTheStandardReachesIsSaidNotToBeCalledOut() {
+        Map<String, Object> tree = demo(2);
+        elevations(tree)
+                .add(
+                        Documents.tree(
+                                """
+                                {"id":"S","width":"120 ft","height":"3000 ft","base":"0 ft",
+                                 "cornerAtLeft":true,"cornerAtRight":true}"""));
+        ReviewResult result = review(tree);
+        assertThat(result.windSchedule()).noneMatch(row -> row.elevation().equals("S"));
+        assertThat(result.findings())
+                .filteredOn(finding -> finding.code().equals("ELEVATION_WITHOUT_BAYS"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.text()).contains("not called out"));
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<Object> elevations(Map<String, Object> tree) {
+        List<Object> elevations = new ArrayList<>((List<Object>) tree.get("elevations"));
+        tree.put("elevations", elevations);
+        return elevations;
+    }
+
     /** 10 ft x 8 ft of insulating glass over an intermediate horizontal goes to eighth points. */
     @Test
     void largeVisionLiteGoesToEighthPointsAndTheNoteSaysSo() {
@@ -181,7 +259,10 @@ class ReviewTest {
         ReviewResult.Note note = result.notes().get(0);
         assertThat(note.mark()).isEqualTo("*1");
         assertThat(note.items()).containsExactly("N-202/lite/2-2");
-        assertThat(note.text()).contains("1'-3\"").contains("eighth points");
+        assertThat(note.text())
+                .contains("each 8\" long")
+                .contains("1'-3\"")
+                .contains("eighth points");
         assertThat(result.notes())
                 .filteredOn(n -> n.mark() == null)
                 .allSatisfy(n -> assertThat(n.text()).contains("shims"))
@@ -347,6 +428,11 @@ class ReviewTest {
                 for (ReviewItem item : bay.items()) {
                     if (item.check().equals(governing.check())) {
                         assertThat(item.verdict()).isLessThanOrEqualTo(governing.verdict());
+                        if (item.verdict() == governing.verdict() && item.utilization() != null) {
+                            assertThat(item.utilization())
+                                    .as(item.id())
+                                    .isLessThanOrEqualTo(governing.utilization());
+                        }
                     }
                 }
             }
