@@ -15,13 +15,9 @@ import org.bayledger.mechanics.Beam;
 import org.bayledger.mechanics.BeamExtreme;
 import org.bayledger.mechanics.BeamLoad;
 import org.bayledger.mechanics.BeamModel;
-import org.bayledger.mechanics.BeamOverhang;
-import org.bayledger.mechanics.BeamReaction;
 import org.bayledger.mechanics.BeamSolution;
-import org.bayledger.mechanics.BeamSpan;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Deflection, bending stress and reactions of one member.
@@ -36,7 +32,6 @@ import org.jspecify.annotations.Nullable;
 public final class FramingCheck {
 
     private static final double GRAVITY = 9.80665; // m/s2, 3rd CGPM 1901
-    private static final double INCH = 0.0254; // m
 
     private final FramingRequest request;
     private final Reporting reporting;
@@ -57,27 +52,7 @@ public final class FramingCheck {
             return result;
         }
         List<Remedy> remedies = FramingRemedies.of(request, result, reporting);
-        Outcome o = result.outcome();
-        return new FramingResult(
-                new Outcome(
-                        o.verdict(),
-                        o.utilization(),
-                        o.findings(),
-                        remedies,
-                        o.trace(),
-                        o.cautions()),
-                result.maxDeflection(),
-                result.deflectionLimit(),
-                result.deflectionUtilization(),
-                result.maxMoment(),
-                result.maxMomentAt(),
-                result.bendingStress(),
-                result.stressUtilization(),
-                result.reactions(),
-                result.spans(),
-                result.glassEdges(),
-                result.requiredSecondMomentOfArea(),
-                result.requiredSectionModulus());
+        return result.withRemedies(remedies);
     }
 
     static FramingResult withoutRemedies(FramingRequest request, Reporting reporting) {
@@ -110,8 +85,8 @@ public final class FramingCheck {
                                 section.elasticModulus() * inertia,
                                 loads));
 
-        List<FramingResult.Span> spans = spans(beam);
-        List<FramingResult.Edge> edges = edges(beam);
+        List<FramingResult.Span> spans = MemberResponse.spans(request, beam);
+        List<FramingResult.Edge> edges = MemberResponse.edges(request, beam, trace);
         FramingResult.Span governing = spans.get(0);
         for (FramingResult.Span span : spans) {
             governing = span.utilization() > governing.utilization() ? span : governing;
@@ -119,7 +94,7 @@ public final class FramingCheck {
         double ratio = governing.utilization();
         double edgeRatio =
                 edges.stream().mapToDouble(FramingResult.Edge::utilization).max().orElse(0);
-        traceDeflection(governing);
+        MemberResponse.explain(request, governing, trace);
         double greatestRatio = Math.max(ratio, edgeRatio);
         double required = inertia * greatestRatio;
         trace.step(
@@ -138,7 +113,9 @@ public final class FramingCheck {
                 Math.abs(moment.value()),
                 "exact beam elements, continuity at supports, no moment at splices",
                 "Euler-Bernoulli beam");
-        Stress stress = stress(Math.abs(moment.value()));
+        List<Finding> unchecked = new ArrayList<>();
+        MemberStress stress = MemberStress.of(request, Math.abs(moment.value()), trace, unchecked);
+        undetermined(unchecked);
         buckling();
         double utilization =
                 Math.max(greatestRatio, stress.utilization() == null ? 0 : stress.utilization());
@@ -172,7 +149,7 @@ public final class FramingCheck {
                 Quantity.of(Dimension.DISTANCE, moment.at()),
                 stress.bending() == null ? null : Quantity.of(Dimension.STRESS, stress.bending()),
                 stress.utilization(),
-                reactions(beam, wind),
+                MemberResponse.reactions(beam, wind),
                 spans,
                 edges,
                 Quantity.of(Dimension.SECOND_MOMENT_OF_AREA, required),
@@ -262,159 +239,8 @@ public final class FramingCheck {
         }
     }
 
-    private double limit(double span) {
-        if (request.deflectionLimit() != null) {
-            return request.deflectionLimit();
-        }
-        return request.axis() == Axis.WIND
-                ? request.rule().underWind(span)
-                : request.rule().underDeadLoad(span);
-    }
-
-    private List<FramingResult.Span> spans(BeamSolution beam) {
-        List<FramingResult.Span> spans = new ArrayList<>();
-        for (BeamSpan span : beam.spans()) {
-            spans.add(span(span.from(), span.to(), false, span.deflection(), limit(span.length())));
-        }
-        for (BeamOverhang overhang : beam.overhangs()) {
-            double from = Math.min(overhang.support(), overhang.tip());
-            double to = Math.max(overhang.support(), overhang.tip());
-            spans.add(span(from, to, true, overhang.deflection(), limit(2 * overhang.length())));
-        }
-        return List.copyOf(spans);
-    }
-
-    private static FramingResult.Span span(
-            double from, double to, boolean overhang, BeamExtreme deflection, double limit) {
-        double size = Math.abs(deflection.value());
-        return new FramingResult.Span(
-                Quantity.of(Dimension.DISTANCE, from),
-                Quantity.of(Dimension.DISTANCE, to),
-                overhang,
-                Quantity.of(Dimension.LENGTH, size),
-                Quantity.of(Dimension.LENGTH, limit),
-                size / limit);
-    }
-
-    /** IBC 2021, 2403.3: the edge of a lite is firmly supported within L/175 and 3/4 in. */
-    private List<FramingResult.Edge> edges(BeamSolution beam) {
-        List<FramingResult.Edge> edges = new ArrayList<>();
-        if (request.glassEdges() == null) {
-            return edges;
-        }
-        for (GlassEdge edge : request.glassEdges()) {
-            double to = Math.min(edge.to(), request.length());
-            double limit = Math.min((to - edge.from()) / 175, 0.75 * INCH);
-            double size = Math.abs(beam.greatestDeflectionFromChord(edge.from(), to).value());
-            trace.detail(
-                    "d,edge",
-                    "deflection of an edge of glass from its own chord",
-                    Dimension.LENGTH,
-                    size,
-                    "limit min(L/175, 3/4 in) of the edge",
-                    "IBC 2021, 2403.3 (from memory)");
-            edges.add(
-                    new FramingResult.Edge(
-                            Quantity.of(Dimension.DISTANCE, edge.from()),
-                            Quantity.of(Dimension.DISTANCE, to),
-                            Quantity.of(Dimension.LENGTH, size),
-                            Quantity.of(Dimension.LENGTH, limit),
-                            size / limit));
-        }
-        return List.copyOf(edges);
-    }
-
-    private void traceDeflection(FramingResult.Span governing) {
-        double length = governing.to().si() - governing.from().si();
-        trace.step(
-                "L",
-                governing.overhang()
-                        ? "twice the length of the governing overhang"
-                        : "governing span",
-                Dimension.DISTANCE,
-                governing.overhang() ? 2 * length : length,
-                "that with the greatest ratio of deflection to limit",
-                "geometry");
-        trace.step(
-                "d",
-                "its greatest deflection from the chord between its supports",
-                Dimension.LENGTH,
-                governing.deflection().si(),
-                "exact beam elements; 5 w L^4 / (384 E I) for one span",
-                "Euler-Bernoulli beam");
-        boolean wind = request.axis() == Axis.WIND;
-        DeflectionRule rule = request.rule();
-        boolean own = request.deflectionLimit() != null;
-        trace.step(
-                "d,lim",
-                "its limit",
-                Dimension.LENGTH,
-                governing.limit().si(),
-                own ? "input" : wind ? rule.windFormula() : rule.deadFormula(),
-                own ? "input" : wind ? rule.windSource() : rule.deadSource());
-    }
-
-    private record Stress(
-            @Nullable Double bending,
-            @Nullable Double utilization,
-            @Nullable Double requiredModulus) {}
-
-    private Stress stress(double moment) {
-        Section section = request.section();
-        boolean wind = request.axis() == Axis.WIND;
-        Double modulus = wind ? section.sectionModulus() : section.deadLoadSectionModulus();
-        Double allowable = section.allowableBendingStress();
-        String name = wind ? "sectionModulus" : "deadLoadSectionModulus";
-        if (modulus == null) {
-            undetermined(
-                    List.of(
-                            Finding.action(
-                                    "STRESS_NOT_CHECKED",
-                                    "/section/" + name,
-                                    "Bending stress is not checked: the section modulus about this"
-                                            + " axis was not given.")));
-        }
-        if (allowable == null) {
-            undetermined(
-                    List.of(
-                            Finding.action(
-                                    "STRESS_NOT_CHECKED",
-                                    "/section/allowableBendingStress",
-                                    "Bending stress is not checked: no allowable bending stress was"
-                                            + " given.")));
-        }
-        if (modulus == null) {
-            return new Stress(null, null, null);
-        }
-        double bending = moment / modulus;
-        trace.step("S", "section modulus", Dimension.SECTION_MODULUS, modulus, "input", "input");
-        trace.step("f", "bending stress", Dimension.STRESS, bending, "M / S", "beam theory");
-        if (allowable == null) {
-            return new Stress(bending, null, null);
-        }
-        double concurrent =
-                request.concurrentBendingStress() == null ? 0 : request.concurrentBendingStress();
-        trace.step(
-                "F",
-                "allowable bending stress",
-                Dimension.STRESS,
-                allowable,
-                "input; no one-third increase for wind",
-                "input");
-        double utilization = (bending + concurrent) / allowable;
-        trace.step(
-                "(f + f2)/F",
-                "bending stress with that of the other axis, over the allowable",
-                Dimension.NONE,
-                utilization,
-                "linear sum of the stresses about both axes",
-                "common practice, no source");
-        Double required = concurrent < allowable ? moment / (allowable - concurrent) : null;
-        return new Stress(bending, utilization, required);
-    }
-
     /** Says which limit is exceeded and by how much. */
-    private void exceeded(FramingResult.Span governing, Stress stress) {
+    private void exceeded(FramingResult.Span governing, MemberStress stress) {
         if (governing.utilization() > 1) {
             findings.add(
                     Finding.action(
@@ -466,31 +292,5 @@ public final class FramingCheck {
             findings.addAll(found);
             verdict = verdict.and(Verdict.UNDETERMINED);
         }
-    }
-
-    private static List<FramingResult.Reaction> reactions(BeamSolution beam, AllowableLoad wind) {
-        List<FramingResult.Reaction> reactions = new ArrayList<>();
-        double greatest = wind.greatest();
-        for (BeamReaction reaction : beam.reactions()) {
-            reactions.add(
-                    new FramingResult.Reaction(
-                            Quantity.of(Dimension.DISTANCE, reaction.at()),
-                            Quantity.of(Dimension.FORCE, reaction.force()),
-                            part(reaction.force(), wind.positive(), greatest),
-                            part(
-                                    reaction.force(),
-                                    wind.negative() == null ? null : -wind.negative(),
-                                    greatest)));
-        }
-        return List.copyOf(reactions);
-    }
-
-    /** Reactions are proportional to the pressure. */
-    private static @Nullable Quantity part(
-            double force, @Nullable Double pressure, double greatest) {
-        if (pressure == null) {
-            return null;
-        }
-        return Quantity.of(Dimension.FORCE, greatest == 0 ? 0 : force * pressure / greatest);
     }
 }

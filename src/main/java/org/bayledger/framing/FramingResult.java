@@ -3,6 +3,7 @@ package org.bayledger.framing;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
 import org.bayledger.check.Outcome;
+import org.bayledger.check.Remedy;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
@@ -40,6 +41,29 @@ public record FramingResult(
         List<Edge> glassEdges,
         Quantity requiredSecondMomentOfArea,
         @Nullable Quantity requiredSectionModulus) {
+
+    FramingResult withRemedies(List<Remedy> remedies) {
+        return new FramingResult(
+                new Outcome(
+                        outcome.verdict(),
+                        outcome.utilization(),
+                        outcome.findings(),
+                        remedies,
+                        outcome.trace(),
+                        outcome.cautions()),
+                maxDeflection,
+                deflectionLimit,
+                deflectionUtilization,
+                maxMoment,
+                maxMomentAt,
+                bendingStress,
+                stressUtilization,
+                reactions,
+                spans,
+                glassEdges,
+                requiredSecondMomentOfArea,
+                requiredSectionModulus);
+    }
 
     /**
      * What a support carries; positive where the member presses on it in the load's direction.
