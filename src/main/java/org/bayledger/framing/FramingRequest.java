@@ -99,47 +99,26 @@ public record FramingRequest(
     }
 
     FramingRequest withSection(Section changed) {
-        return new FramingRequest(
-                axis,
-                supports,
-                hinges,
-                length,
-                tributaryWidth,
-                changed,
-                load,
-                lineLoad,
-                pointLoads,
-                glassEdges,
-                deflectionLimit,
-                deflectionRule,
-                concurrentBendingStress);
+        return with(changed, tributaryWidth, supports);
     }
 
     FramingRequest withTributaryWidth(double changed) {
-        return new FramingRequest(
-                axis,
-                supports,
-                hinges,
-                length,
-                changed,
-                section,
-                load,
-                lineLoad,
-                pointLoads,
-                glassEdges,
-                deflectionLimit,
-                deflectionRule,
-                concurrentBendingStress);
+        return with(section, changed, supports);
     }
 
     FramingRequest withSupports(List<Double> changed) {
+        return with(section, tributaryWidth, changed);
+    }
+
+    private FramingRequest with(
+            Section newSection, @Nullable Double newWidth, List<Double> newSupports) {
         return new FramingRequest(
                 axis,
-                changed,
+                newSupports,
                 hinges,
                 length,
-                tributaryWidth,
-                section,
+                newWidth,
+                newSection,
                 load,
                 lineLoad,
                 pointLoads,

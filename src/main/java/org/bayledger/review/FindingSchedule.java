@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Finding.Severity;
+import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Dimension;
 
 /**
@@ -25,6 +26,7 @@ final class FindingSchedule {
     private static final class Merged {
         final String pointer;
         final Set<String> items = new LinkedHashSet<>();
+        Verdict worst = Verdict.SATISFIED;
 
         Merged(String pointer) {
             this.pointer = pointer;
@@ -44,30 +46,38 @@ final class FindingSchedule {
         for (int i = 0; i < checked.size(); i++) {
             for (Checked item : checked.get(i)) {
                 for (Finding finding : item.item().findings()) {
-                    schedule.add(finding, finding.pointer(), item.item().id());
+                    schedule.add(finding, finding.pointer(), item.item());
                 }
                 for (Finding finding : item.findings()) {
-                    schedule.add(finding, "/bays/" + i, item.item().id());
+                    schedule.add(finding, "/bays/" + i, item.item());
                 }
             }
         }
+        // what is worst first: a limit that is exceeded before something that was not given
+        Comparator<Map.Entry<Key, Merged>> worstLast =
+                Comparator.<Map.Entry<Key, Merged>, Severity>comparing(
+                                entry -> entry.getKey().severity())
+                        .thenComparing(entry -> entry.getValue().worst);
+        List<Map.Entry<Key, Merged>> entries = new ArrayList<>(schedule.merged.entrySet());
+        entries.sort(worstLast.reversed());
         List<ReviewResult.ReviewFinding> findings = new ArrayList<>();
-        schedule.merged.forEach(
-                (key, of) ->
-                        findings.add(
-                                new ReviewResult.ReviewFinding(
-                                        key.code(),
-                                        key.severity(),
-                                        of.pointer,
-                                        key.text(),
-                                        List.copyOf(of.items))));
-        findings.sort(Comparator.comparing(ReviewResult.ReviewFinding::severity).reversed());
+        for (Map.Entry<Key, Merged> entry : entries) {
+            findings.add(
+                    new ReviewResult.ReviewFinding(
+                            entry.getKey().code(),
+                            entry.getKey().severity(),
+                            entry.getValue().pointer,
+                            entry.getKey().text(),
+                            List.copyOf(entry.getValue().items)));
+        }
         return findings;
     }
 
-    private void add(Finding finding, String pointer, String item) {
+    private void add(Finding finding, String pointer, ReviewItem item) {
         if (finding.severity() == Severity.ACTION) {
-            merge(finding, pointer).items.add(item);
+            Merged of = merge(finding, pointer);
+            of.items.add(item.id());
+            of.worst = of.worst.and(item.verdict());
         }
     }
 

@@ -56,6 +56,7 @@ class ReviewTest {
                         .map(ReviewItem::id)
                         .toList();
         assertThat(exceeded).containsExactly("N-701/mullion/2");
+        assertThat(codes(first, "")).startsWith("DEFLECTION_EXCEEDED");
         assertThat(item(first, "N-203/retention", "glass-retention").verdict())
                 .isEqualTo(Verdict.UNDETERMINED);
         assertThat(codes(first, "N-203/retention")).containsExactly("RETENTION_NOT_GIVEN");
