@@ -62,6 +62,23 @@ public final class Contract {
         committed().answer(method, pathTemplate, status, body);
     }
 
+    /**
+     * Holds an answer against the contract, whose path template is found by the path itself.
+     *
+     * @param path path as it was asked for, with or without a query
+     */
+    public static void validateAnswer(
+            String method, String path, int status, @Nullable String body) {
+        String asked = path.replaceFirst("\\?.*", "");
+        for (String template : committed().document.path("paths").propertyNames()) {
+            if (asked.matches(template.replaceAll("\\{[^/]+}", "[^/]+"))) {
+                validate(method, template, status, body);
+                return;
+            }
+        }
+        validateProblem(body);
+    }
+
     /** Holds a body against the schema of problems. */
     public static void validateProblem(@Nullable String body) {
         assertThat(committed().errors("/components/schemas/Problem", body)).as(body).isEmpty();

@@ -5,10 +5,14 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import org.bayledger.contract.Contract;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Talks to the service as a reviewer would from a shell. */
+/**
+ * Talks to the service as a reviewer would from a shell, and holds every answer against the
+ * contract.
+ */
 final class Curl {
 
     static final JsonMapper JSON = JsonMapper.shared();
@@ -58,6 +62,7 @@ final class Curl {
         try {
             HttpResponse<String> answer =
                     http.send(request.build(), HttpResponse.BodyHandlers.ofString());
+            Contract.validateAnswer(method, path, answer.statusCode(), answer.body());
             return new Answer(
                     answer.statusCode(),
                     answer.headers().firstValue("ETag").orElse(""),
