@@ -1,5 +1,6 @@
 package org.bayledger.ledger;
 
+import java.net.URI;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ProblemDetail;
 import org.springframework.web.ErrorResponseException;
@@ -33,10 +34,15 @@ final class LedgerProblem {
     }
 
     static ErrorResponseException keyReused() {
-        return problem(
-                HttpStatus.UNPROCESSABLE_CONTENT,
-                "This Idempotency-Key has recorded another body; nothing was recorded. Use a new"
-                        + " key.");
+        ErrorResponseException reused =
+                problem(
+                        HttpStatus.UNPROCESSABLE_CONTENT,
+                        "This Idempotency-Key has recorded another body; nothing was recorded. Use a"
+                                + " new key.");
+        // 422 has another kind of its own: a body outside the rules
+        reused.setType(URI.create("/problems/idempotency-key-reused"));
+        reused.setTitle("The Idempotency-Key has recorded another body");
+        return reused;
     }
 
     static ErrorResponseException stillRunning() {

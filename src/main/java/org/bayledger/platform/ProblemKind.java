@@ -62,6 +62,13 @@ enum ProblemKind {
             "The request can be read, but asks for something outside the validity of the rules, or"
                     + " contradicts itself. Each entry of errors says where and what is accepted"
                     + " there."),
+    /** An Idempotency-Key used again for another body. */
+    IDEMPOTENCY_KEY_REUSED(
+            422,
+            "The Idempotency-Key has recorded another body",
+            "A key stands for one request. The same key with the same body is answered as it was"
+                    + " the first time; another body needs a key of its own. Nothing was"
+                    + " recorded."),
     /** Precondition required. */
     PRECONDITION_REQUIRED(
             428,
@@ -125,7 +132,8 @@ enum ProblemKind {
     }
 
     /**
-     * The kind of a status; for one without a kind of its own, that of its class.
+     * The kind of a status, the more common one where it has two; for one without a kind of its
+     * own, that of its class.
      *
      * @param status an HTTP status from 400
      */

@@ -165,7 +165,10 @@ class RevisionEndpointTest {
                 .as("the key comes before the precondition")
                 .isEqualTo(201);
 
-        assertProblem(client.record(project, OTHER, LedgerClient.FIRST, key), 422, "out-of-range");
+        assertProblem(
+                client.record(project, OTHER, LedgerClient.FIRST, key),
+                422,
+                "idempotency-key-reused");
         assertThat(client.get(project).text("/head/size")).isEqualTo("2");
 
         String other = client.newProject();
