@@ -210,12 +210,13 @@ public final class FramingCheck {
         double line = request.lineLoad() == null ? 0 : request.lineLoad();
         double own = mass == null ? 0 : mass * GRAVITY;
         if (mass == null) {
-            findings.add(
-                    Finding.note(
-                            "OWN_WEIGHT_LEFT_OUT",
-                            "/section/massPerLength",
-                            "The member's own weight is not included: its mass per length was not"
-                                    + " given."));
+            undetermined(
+                    List.of(
+                            Finding.action(
+                                    "OWN_WEIGHT_LEFT_OUT",
+                                    "/section/massPerLength",
+                                    "The member's own weight is not included: its mass per length"
+                                            + " was not given. Give 0 where lineLoad holds it.")));
         }
         trace.step(
                 "w",

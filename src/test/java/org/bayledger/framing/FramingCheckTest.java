@@ -152,6 +152,26 @@ class FramingCheckTest {
                 .isEqualTo("/section/deadLoadSecondMomentOfArea");
     }
 
+    /** A demand that leaves a weight out can exceed a limit and never satisfies one. */
+    @Test
+    void ownWeightThatIsNotKnownLeavesTheVerdictOpen() {
+        String light =
+                """
+                {"axis":"DEAD","supports":["0 ft","5 ft"],"length":"5 ft",
+                 "section":{"secondMomentOfArea":"3.1 in4","deadLoadSecondMomentOfArea":"3.1 in4",
+                            "deadLoadSectionModulus":"2 in3","allowableBendingStress":"15.2 ksi",
+                            "elasticModulus":"10100 ksi"},
+                 "pointLoads":[{"at":"2.5 ft","force":"20 lbf"}]}""";
+        assertThat(run(light).outcome().verdict()).isEqualTo(Verdict.UNDETERMINED);
+        assertThat(codes(run(light))).containsExactly("OWN_WEIGHT_LEFT_OUT");
+        FramingResult weighed =
+                run(
+                        light.replace(
+                                "\"elasticModulus\"",
+                                "\"massPerLength\":\"2 lb/ft\",\"elasticModulus\""));
+        assertThat(weighed.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
+    }
+
     /** A strength load of 35/0.6 is an allowable-stress load of 35: the factor enters once. */
     @Test
     void strengthLoadIsFactoredOnce() {
