@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.check.Remedy;
 import org.bayledger.check.Reporting;
-import org.bayledger.check.RoundedUp;
 import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
@@ -101,7 +100,7 @@ final class AnchorageRemedies {
             if (held.joints().get(j).verdict() == Verdict.EXCEEDED
                     && required != null
                     && joints != null) {
-                String to = upTo(Dimension.LENGTH, required.si());
+                String to = reporting.atLeast(Dimension.LENGTH, required.si());
                 StackJoint joint = joints.get(j);
                 joints.set(
                         j,
@@ -129,7 +128,7 @@ final class AnchorageRemedies {
             Double up = anchor.slotUp();
             Double down = anchor.slotDown();
             if (up != null && slot.up().si() > up) {
-                String to = upTo(Dimension.LENGTH, slot.up().si());
+                String to = reporting.atLeast(Dimension.LENGTH, slot.up().si());
                 up = length(to);
                 change(
                         "/anchors/" + i + "/slotUp",
@@ -137,7 +136,7 @@ final class AnchorageRemedies {
                         "Give the mullion " + to + " to move up at " + anchor.id());
             }
             if (down != null && slot.down().si() > down) {
-                String to = upTo(Dimension.LENGTH, slot.down().si());
+                String to = reporting.atLeast(Dimension.LENGTH, slot.down().si());
                 down = length(to);
                 change(
                         "/anchors/" + i + "/slotDown",
@@ -163,7 +162,7 @@ final class AnchorageRemedies {
             Double wind = anchor.allowableWindForce();
             Double dead = anchor.allowableDeadLoadForce();
             if (over(force.windUtilization()) && force.windReaction() != null) {
-                String to = upTo(Dimension.FORCE, force.windReaction().si());
+                String to = reporting.atLeast(Dimension.FORCE, force.windReaction().si());
                 wind = QuantityParser.parse(to, Dimension.FORCE);
                 change(
                         "/anchors/" + i + "/allowableWindForce",
@@ -175,7 +174,7 @@ final class AnchorageRemedies {
                                 + " of wind");
             }
             if (over(force.deadLoadUtilization()) && anchor.deadLoadReaction() != null) {
-                String to = upTo(Dimension.FORCE, anchor.deadLoadReaction());
+                String to = reporting.atLeast(Dimension.FORCE, anchor.deadLoadReaction());
                 dead = QuantityParser.parse(to, Dimension.FORCE);
                 change(
                         "/anchors/" + i + "/allowableDeadLoadForce",
@@ -197,7 +196,7 @@ final class AnchorageRemedies {
         if (lite == null || demand == null) {
             return;
         }
-        String to = upTo(Dimension.LENGTH, lite.sideClearanceFor(demand));
+        String to = reporting.atLeast(Dimension.LENGTH, lite.sideClearanceFor(demand));
         movement =
                 new Movement(
                         movement.material(),
@@ -223,10 +222,6 @@ final class AnchorageRemedies {
     private void change(String pointer, String to, String text) {
         changes.add(new Remedy.Change(pointer, to));
         words.add(text);
-    }
-
-    private String upTo(Dimension dimension, double si) {
-        return RoundedUp.text(dimension, si, reporting.units());
     }
 
     private static double length(String text) {

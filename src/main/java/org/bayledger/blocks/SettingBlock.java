@@ -1,5 +1,7 @@
 package org.bayledger.blocks;
 
+import static org.bayledger.quantity.Constants.INCH;
+
 /**
  * The size and material of each of the two setting blocks of a lite (glazing industry handbook
  * rule, from memory).
@@ -19,7 +21,6 @@ final class SettingBlock {
     /** Distance of the near end of a block that leaves the quarter point from the corner, m. */
     static final double LEAST_END_DISTANCE = 6 * 0.0254;
 
-    private static final double INCH = 0.0254;
     private static final double SQUARE_FOOT = 0.3048 * 0.3048;
 
     private SettingBlock() {}

@@ -1,5 +1,8 @@
 package org.bayledger.blocks;
 
+import static org.bayledger.quantity.Constants.FOOT;
+import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.check.Cautions;
@@ -24,10 +27,9 @@ import org.jspecify.annotations.Nullable;
 public final class SettingBlocksCheck {
 
     /** Standard gravity, m/s2 (3rd CGPM, 1901), exact. */
-    private static final double GRAVITY = 9.80665;
 
     /** By how much glass and span may differ and still be one lite on one span, m: 12 in. */
-    private static final double ONE_LITE = 0.3048;
+    private static final double ONE_LITE = FOOT;
 
     private static final String HANDBOOK = "glazing industry handbook rule (from memory)";
     private static final String GUIDE = "curtain-wall design guide rule (from memory)";
@@ -116,7 +118,7 @@ public final class SettingBlocksCheck {
             }
         }
         HorizontalDeflection horizontal = horizontal(request.support());
-        double load = mass == null ? 0 : mass * GRAVITY / SettingBlock.COUNT;
+        double load = mass == null ? 0 : mass * STANDARD_GRAVITY / SettingBlock.COUNT;
         BlockCandidates places =
                 new BlockCandidates(
                         request, reporting, length, limits, mass == null ? null : horizontal, load);
@@ -213,7 +215,7 @@ public final class SettingBlocksCheck {
         return new HorizontalDeflection(
                 support.span(),
                 support.elasticModulus() * support.secondMomentOfArea(),
-                support.massPerLength() == null ? 0 : support.massPerLength() * GRAVITY);
+                support.massPerLength() == null ? 0 : support.massPerLength() * STANDARD_GRAVITY);
     }
 
     private static void trace(Trace trace, DeadLoadLimits limits) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.check.Remedy;
 import org.bayledger.check.Reporting;
-import org.bayledger.check.RoundedUp;
 import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
@@ -102,7 +101,7 @@ final class SettingBlocksRemedies {
         GlazingBelow below = request.below();
         if (secondMoment != null) {
             Dimension dimension = Dimension.SECOND_MOMENT_OF_AREA;
-            String to = RoundedUp.text(dimension, secondMoment, reporting.units());
+            String to = reporting.atLeast(dimension, secondMoment);
             changes.add(new Remedy.Change(STIFFNESS, to));
             words.add("a horizontal with a second moment of area of at least " + to);
             support =
@@ -114,7 +113,7 @@ final class SettingBlocksRemedies {
                             support.massPerLength());
         }
         if (clearance != null && below != null) {
-            String to = RoundedUp.text(Dimension.LENGTH, clearance, reporting.units());
+            String to = reporting.atLeast(Dimension.LENGTH, clearance);
             changes.add(new Remedy.Change(CLEARANCE, to));
             words.add("an edge clearance below of at least " + to);
             below =

@@ -1,5 +1,8 @@
 package org.bayledger.framing;
 
+import static org.bayledger.quantity.Constants.FOOT;
+import static org.bayledger.quantity.Constants.INCH;
+
 /**
  * Which published rule limits the deflection of a member that holds glass. Lengths in m; the span
  * is that between neighbouring supports, and for an overhang twice its length.
@@ -79,9 +82,6 @@ public enum DeflectionRule {
             return "EN 13830:2015, 4.2 (from memory)";
         }
     };
-
-    private static final double INCH = 0.0254;
-    private static final double FOOT = 0.3048;
 
     /** A span of 13 ft 6 in is one also where it is the difference of two elevations, m. */
     private static final double SAME_LENGTH = 1e-6;

@@ -1,5 +1,7 @@
 package org.bayledger.framing;
 
+import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.check.AllowableLoad;
@@ -30,8 +32,6 @@ import org.bayledger.quantity.Quantity;
  * so; composite action of thermally broken and split sections is the caller's to state.
  */
 public final class FramingCheck {
-
-    private static final double GRAVITY = 9.80665; // m/s2, 3rd CGPM 1901
 
     private final FramingRequest request;
     private final Reporting reporting;
@@ -208,7 +208,7 @@ public final class FramingCheck {
     private void deadLoads(List<BeamLoad> loads) {
         Double mass = request.section().massPerLength();
         double line = request.lineLoad() == null ? 0 : request.lineLoad();
-        double own = mass == null ? 0 : mass * GRAVITY;
+        double own = mass == null ? 0 : mass * STANDARD_GRAVITY;
         if (mass == null) {
             undetermined(
                     List.of(

@@ -1,5 +1,7 @@
 package org.bayledger.framing;
 
+import static org.bayledger.quantity.Constants.INCH;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.check.AllowableLoad;
@@ -15,8 +17,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Deflections of a member's spans, overhangs and glass edges against their limits; reactions. */
 final class MemberResponse {
-
-    private static final double INCH = 0.0254; // m
 
     private MemberResponse() {}
 

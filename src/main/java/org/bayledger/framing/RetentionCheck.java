@@ -1,5 +1,7 @@
 package org.bayledger.framing;
 
+import static org.bayledger.quantity.Constants.PSI;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.check.AllowableLoad;
@@ -29,7 +31,7 @@ import org.jspecify.annotations.Nullable;
 public final class RetentionCheck {
 
     /** Customary allowable stress of structural silicone, 20 psi in Pa (ASTM C1401 practice). */
-    static final double SILICONE_STRESS = 20 * 6894.757293168361;
+    static final double SILICONE_STRESS = 20 * PSI;
 
     private static final String PRYING =
             "Prying of a plate loaded on one side is covered by a tributary width of twice the half"

@@ -119,7 +119,7 @@ public final class PlateTable {
     }
 
     /** Greatest pressure in Pa that the table covers for this plate. */
-    public double greatestPressure(Plate plate) {
+    double greatestPressure(Plate plate) {
         return new Row(plate).greatestLoad * plate.pressureUnit();
     }
 

@@ -1,5 +1,7 @@
 package org.bayledger.mechanics;
 
+import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
+
 /**
  * Flow through a narrow slot under a difference of pressure, and the head that a pressure holds.
  *
@@ -15,9 +17,6 @@ package org.bayledger.mechanics;
  * walls, g much smaller than L and t for {@link #viscous}.
  */
 public final class SlotFlow {
-
-    /** Standard gravity, m/s2 (3rd CGPM, 1901). */
-    public static final double GRAVITY = 9.80665;
 
     /**
      * Discharge coefficient of a sharp-edged orifice at high Reynolds number: 0.61 (textbooks of
@@ -104,7 +103,7 @@ public final class SlotFlow {
     public static double head(double pressure, double density) {
         require(pressure >= 0, "the pressure must not be negative");
         require(density > 0, "the density must be greater than zero");
-        return pressure / (density * GRAVITY);
+        return pressure / (density * STANDARD_GRAVITY);
     }
 
     private static void require(boolean condition, String message) {

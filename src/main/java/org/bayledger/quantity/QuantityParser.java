@@ -1,5 +1,8 @@
 package org.bayledger.quantity;
 
+import static org.bayledger.quantity.Constants.FOOT;
+import static org.bayledger.quantity.Constants.INCH;
+
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,9 +30,6 @@ public final class QuantityParser {
                             + "(?:"
                             + INCHES
                             + "\\s*(?:\"|in))?");
-
-    private static final double FOOT = 0.3048;
-    private static final double INCH = 0.0254;
 
     private QuantityParser() {}
 

@@ -1,5 +1,7 @@
 package org.bayledger.review;
 
+import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.anchorage.Anchor;
@@ -24,7 +26,6 @@ final class AnchorageReview {
     /** By how much the module of a lite may exceed the glass in it. */
     private static final double SAME_LITE = 1.1;
 
-    private static final double GRAVITY = 9.80665; // m/s2
     private static final Movement NOTHING_SAID =
             new Movement(null, null, null, null, null, null, null, null, null);
 
@@ -301,7 +302,7 @@ final class AnchorageReview {
             }
             heaviest = Math.max(heaviest, mass + (left + right) / 2);
         }
-        return heaviest * GRAVITY;
+        return heaviest * STANDARD_GRAVITY;
     }
 
     private @Nullable Double leftMass(Layout.Vertical vertical) {

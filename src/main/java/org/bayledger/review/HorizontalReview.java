@@ -1,5 +1,7 @@
 package org.bayledger.review;
 
+import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.blocks.BlockSupport;
@@ -21,8 +23,6 @@ import org.jspecify.annotations.Nullable;
  * and on a member: else it is this bay's as well.
  */
 final class HorizontalReview {
-
-    private static final double GRAVITY = 9.80665; // m/s2
 
     private final ReviewContext context;
     private final Bay bay;
@@ -215,16 +215,26 @@ final class HorizontalReview {
                     "The section has no deadLoadSecondMomentOfArea: its bending under the weight of"
                             + " the glass was not checked.");
         }
-        double weight = lite.mass() * GRAVITY;
+        double weight = lite.mass() * STANDARD_GRAVITY;
         boolean placed = lite.blockDistance() != null;
         double at = lite.blockDistance() == null ? span / 4 : lite.blockDistance();
+        List<Finding> own =
+                placed
+                        ? List.of()
+                        : List.of(
+                                Finding.action(
+                                        "BLOCK_PLACE_NOT_FOUND",
+                                        pointer + "/horizontal",
+                                        "No place was found for the setting blocks on this"
+                                                + " horizontal; the weight of the lite was taken at"
+                                                + " the quarter points."));
         Checked checked =
                 Checked.run(
                         id,
                         name,
                         pointer,
                         null,
-                        List.of(),
+                        own,
                         () -> {
                             FramingRequest request =
                                     new FramingRequest(

@@ -57,8 +57,9 @@ final class RetentionReview {
             found.add(
                     check(
                             id,
-                            new RetentionRequest(
-                                    retention, width, shortSide(), ReviewContext.NO_LOAD),
+                            retention,
+                            width,
+                            shortSide(),
                             vertical.at() - vertical.left(),
                             vertical.at() + vertical.right(),
                             spacing * vertical.tributaryWidth(),
@@ -73,8 +74,9 @@ final class RetentionReview {
                 found.add(
                         check(
                                 id,
-                                new RetentionRequest(
-                                        retention, width, shortSide(), ReviewContext.NO_LOAD),
+                                retention,
+                                width,
+                                shortSide(),
                                 from,
                                 from + bay.columns().get(column - 1),
                                 spacing * (below + above) / 2,
@@ -121,11 +123,9 @@ final class RetentionReview {
                 found.add(
                         check(
                                 id,
-                                new RetentionRequest(
-                                        retention,
-                                        width,
-                                        Math.min(width, height),
-                                        ReviewContext.NO_LOAD),
+                                retention,
+                                width,
+                                Math.min(width, height),
                                 from,
                                 from + width,
                                 width * height,
@@ -135,8 +135,25 @@ final class RetentionReview {
         return found;
     }
 
+    /**
+     * The check of one member or lite.
+     *
+     * @param width wall that hangs on it, m
+     * @param shortSide of the lite, m
+     * @param from left edge of what loads it, from the elevation's left edge, m
+     * @param to right edge of that, m
+     * @param area effective wind area, m2
+     * @param top height of its top above the building datum, m
+     */
     private Checked check(
-            String id, RetentionRequest still, double from, double to, double area, double top) {
+            String id,
+            Retention retention,
+            double width,
+            double shortSide,
+            double from,
+            double to,
+            double area,
+            double top) {
         ReviewContext.Seen seen = context.wind(pointer, bay.elevation(), from, to, area, top);
         return Checked.run(
                 id,
@@ -146,11 +163,7 @@ final class RetentionReview {
                 List.of(),
                 () -> {
                     RetentionRequest request =
-                            new RetentionRequest(
-                                    still.retention(),
-                                    still.tributaryWidth(),
-                                    still.shortSide(),
-                                    seen.load());
+                            new RetentionRequest(retention, width, shortSide, seen.load());
                     RetentionResult result = RetentionCheck.run(request, context.reporting);
                     return new Checked.Ran(request, result, result.outcome());
                 });

@@ -1,5 +1,7 @@
 package org.bayledger.seals;
 
+import static org.bayledger.quantity.Constants.INCH;
+
 import org.bayledger.check.Measured;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
@@ -38,8 +40,6 @@ public record BeadLengths(
                 @Nullable Double endDam,
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
                 @Nullable Double anchorPenetration) {
-
-    private static final double INCH = 0.0254;
 
     /** Where the system's details were not given. */
     static final BeadLengths NONE = new BeadLengths(null, null, null, null, null, null, null, null);

@@ -1,5 +1,7 @@
 package org.bayledger.seals;
 
+import static org.bayledger.quantity.Constants.INCH;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -119,7 +121,7 @@ public final class SealsCheck {
         Double dam = details.endDamHeight();
         if (head != null && dam != null && head.si() > dam && !details.continues(Edge.BOTTOM)) {
             boolean customary = reporting.units() == UnitSystem.US;
-            double step = customary ? 0.0254 / 8 : 0.001;
+            double step = customary ? INCH / 8 : 0.001;
             double steps = Math.ceil(head.si() / step);
             String height = customary ? steps / 8 + " in" : (long) steps + " mm";
             details = details.withEndDamHeight(steps * step);

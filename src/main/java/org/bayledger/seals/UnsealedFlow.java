@@ -1,5 +1,7 @@
 package org.bayledger.seals;
 
+import static org.bayledger.quantity.Constants.INCH;
+
 import org.bayledger.check.Trace;
 import org.bayledger.mechanics.Fluid;
 import org.bayledger.mechanics.SlotFlow;
@@ -19,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 final class UnsealedFlow {
 
     /** 1/32 in: a gap that the eye hardly sees; an example, without source. */
-    static final double ILLUSTRATIVE_GAP = 0.0254 / 32;
+    static final double ILLUSTRATIVE_GAP = INCH / 32;
 
     private static final String FLOW = "smaller of Cd A sqrt(2 dp / rho) and L g^3 dp / (12 mu t)";
     private static final String TEXTBOOK = "fluid mechanics textbooks (from memory)";

@@ -1,16 +1,18 @@
 package org.bayledger.wind;
 
+import org.bayledger.quantity.Constants;
+
 /** The units in which ASCE/SEI 7 states its limits, exact in SI. */
 final class Imperial {
 
     /** One foot, m. */
-    static final double FOOT = 0.3048;
+    static final double FOOT = Constants.FOOT;
 
     /** One square foot, m2. */
     static final double SQUARE_FOOT = FOOT * FOOT;
 
     /** One pound-force per square foot, Pa. */
-    static final double PSF = 0.45359237 * 9.80665 / SQUARE_FOOT;
+    static final double PSF = Constants.PSI / 144;
 
     /** One mile per hour, m/s. */
     static final double MPH = 0.44704;

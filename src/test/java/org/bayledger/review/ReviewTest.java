@@ -276,6 +276,16 @@ class ReviewTest {
         assertThat(weight).isCloseTo(2500 * 0.012 * 80 * FOOT * FOOT * 9.80665, within(0.01));
     }
 
+    /** Where the blocks find no place the weight is taken somewhere, and that is said. */
+    @Test
+    void blocksWithoutAPlaceAreSaidOnTheHorizontalToo() {
+        Map<String, Object> weak = demo(2);
+        element(weak, "sections", 3).put("deadLoadSecondMomentOfArea", "2 in4");
+        ReviewItem dead = item(review(weak), "N-202/horizontal/2", "framing-dead-load");
+        assertThat(dead.verdict()).isEqualTo(Verdict.EXCEEDED);
+        assertThat(dead.findings()).extracting("code").containsExactly("BLOCK_PLACE_NOT_FOUND");
+    }
+
     @Test
     void whatABayLeavesOutIsUndeterminedAndSaid() {
         Map<String, Object> bare = demo(2);
