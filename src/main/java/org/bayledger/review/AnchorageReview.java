@@ -60,7 +60,8 @@ final class AnchorageReview {
         }
         List<Checked> items = new ArrayList<>();
         Movement movement = bay.movement() == null ? NOTHING_SAID : bay.movement();
-        if (driftLeavesOutALite(movement.drift())) {
+        boolean anotherLite = driftLeavesOutALite(movement.drift());
+        if (anotherLite) {
             own.add(
                     Finding.action(
                             "DRIFT_OF_A_LARGER_LITE_NOT_CHECKED",
@@ -83,7 +84,6 @@ final class AnchorageReview {
                                     AnchorageMovementCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());
                         });
-        boolean anotherLite = driftLeavesOutALite(movement.drift());
         items.add(anotherLite ? whole.atLeast(Verdict.UNDETERMINED) : whole);
         if (whole.item().result() instanceof AnchorageMovementResult result) {
             for (int i = 0; i < loaded.size(); i++) {
