@@ -153,7 +153,32 @@ def solve(case, refinement):
     for side in (-math.copysign(1.0, deflection), math.copysign(1.0, deflection)):  # loaded, other
         faces.append(max((greatest_principal(s[n]), at[n][0], at[n][1])
                          for n in s if abs(at[n][2] - side * t / 2.0) < 1e-3 * t))
-    return abs(deflection), faces[0], faces[1]
+    return abs(deflection), faces[0], faces[1], *movements(at, u, case)
+
+
+def movements(at, u, case):
+    """Volume between deflected and flat plate in m3, and how far the middles of the long and of the
+    short edges move in, at the middle surface: the mean of the nodes through the thickness."""
+    a, b = case[0], case[1]
+    through = {}
+    for n, p in at.items():
+        through.setdefault((round(p[0], 7), round(p[1], 7)), []).append(u[n])
+    middle = {place: [sum(v[i] for v in us) / len(us) for i in range(3)] for place, us in through.items()}
+
+    def node(x, y):
+        return min(middle, key=lambda place: math.hypot(place[0] - x, place[1] - y))
+
+    # Serendipity elements: corners count -1/12 of the area, middles of the sides 1/3.
+    xs = sorted({x for x, y in middle if y == 0.0})
+    ys = sorted({y for x, y in middle if x == 0.0})
+    volume = 0.0
+    for i in range(0, len(xs) - 1, 2):
+        for j in range(0, len(ys) - 1, 2):
+            area = (xs[i + 2] - xs[i]) * (ys[j + 2] - ys[j])
+            w = lambda p, r: middle[(xs[i + p], ys[j + r])][2]
+            volume += area * (sum(w(p, r) for p, r in ((1, 0), (2, 1), (1, 2), (0, 1))) / 3.0
+                              - sum(w(p, r) for p, r in ((0, 0), (2, 0), (2, 2), (0, 2))) / 12.0)
+    return 4.0 * abs(volume), -middle[node(0.0, b / 2.0)][1], -middle[node(a / 2.0, 0.0)][0]
 
 
 def main():
@@ -163,11 +188,12 @@ def main():
     chosen = options.parse_args()
     print("# CalculiX 2.20, S8R; made by src/test/oracle/plate/plates.py")
     print("name,longSide_m,shortSide_m,thickness_m,elasticModulus_Pa,poissonRatio,pressure_Pa,"
-          "centreDeflection_m,tensionLoadedFace_Pa,tensionOtherFace_Pa")
+          "centreDeflection_m,tensionLoadedFace_Pa,tensionOtherFace_Pa,displacedVolume_m3,longEdgePullIn_m,shortEdgePullIn_m")
     for name in chosen.case or CASES:
         case = CASES[name]
-        w, loaded, other = solve(case, chosen.refinement)
-        print(name, *(f"{v:.9g}" for v in case), f"{w:.7g}", f"{loaded[0]:.7g}", f"{other[0]:.7g}", sep=",", flush=True)
+        w, loaded, other, *moved = solve(case, chosen.refinement)
+        print(name, *(f"{v:.9g}" for v in case), f"{w:.7g}", f"{loaded[0]:.7g}", f"{other[0]:.7g}", *(f"{v:.7g}" for v in moved),
+              sep=",", flush=True)
         print(name, f"w/t {w / case[2]:.5g}; loaded face at {loaded[1:]}, other face at {other[1:]}", file=sys.stderr, flush=True)
 
 

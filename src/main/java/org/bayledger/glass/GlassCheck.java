@@ -32,9 +32,8 @@ public final class GlassCheck {
                     "The resistance holds for rectangular glass with sound edges, glazed in the"
                             + " plane, under uniform pressure; ceramic frit, etching, drilling,"
                             + " notches, beveled or damaged surfaces weaken it.",
-                    "Not part of this check: safety glazing, guards, thermal stress, pressure in"
-                            + " sealed cavities from altitude, temperature and weather, debris"
-                            + " impact, retention of the edges.");
+                    "Not part of this check: safety glazing, guards, thermal stress, debris impact,"
+                            + " retention of the edges.");
 
     private GlassCheck() {}
 
@@ -51,7 +50,9 @@ public final class GlassCheck {
         AllowableLoad load = request.load().pressure().allowable(trace);
         LiteSums sums = LiteSums.of(request, load);
         GlassTrace.write(request, sums, trace);
-        GlassFindings.Conclusion conclusion = GlassFindings.of(request, sums, load, reporting);
+        SealedUnitResult sealed = SealedUnitCheck.of(request, load, trace);
+        GlassFindings.Conclusion conclusion =
+                GlassFindings.of(request, sums, sealed, load, reporting);
         List<Remedy> remedies =
                 conclusion.verdict() == Verdict.EXCEEDED
                         ? GlassRemedies.of(request, sums, load, reporting)
@@ -74,6 +75,8 @@ public final class GlassCheck {
                 sums.isLoaded() ? Quantity.of(Dimension.PRESSURE, load.greatest()) : null,
                 Quantity.of(Dimension.MASS, request.glass().areaMass() * area),
                 Quantity.of(Dimension.AREA, area),
+                biteLeft(request, sums),
+                sealed,
                 GlassModel.of(request).aspectRatio());
     }
 
@@ -93,9 +96,17 @@ public final class GlassCheck {
                             pane.loadShareFactor(),
                             Quantity.of(Dimension.PRESSURE, pane.loadResistance()),
                             optional(sums.deflections().get(i)),
+                            optional(sums.pullIns().get(i)),
                             annealed ? sums.probabilities().get(i) : null));
         }
         return panes;
+    }
+
+    private static @Nullable Quantity biteLeft(GlassRequest request, LiteSums sums) {
+        Double bite = request.bite();
+        return bite == null || !sums.isLoaded() || sums.pullIns().contains(null)
+                ? null
+                : length(bite - sums.greatestPullIn());
     }
 
     private static Quantity length(double metres) {

@@ -11,6 +11,7 @@ import org.bayledger.glazing.HeatTreatment;
 import org.bayledger.glazing.Interlayer;
 import org.bayledger.glazing.Pane;
 import org.bayledger.quantity.Dimension;
+import org.jspecify.annotations.Nullable;
 
 /** What a reviewer should read about a lite, and the verdict that follows. */
 final class GlassFindings {
@@ -54,14 +55,20 @@ final class GlassFindings {
     record Conclusion(Verdict verdict, List<Finding> findings) {}
 
     static Conclusion of(
-            GlassRequest request, LiteSums sums, AllowableLoad load, Reporting reporting) {
+            GlassRequest request,
+            LiteSums sums,
+            @Nullable SealedUnitResult sealed,
+            AllowableLoad load,
+            Reporting reporting) {
         GlassFindings all = new GlassFindings(request, sums, reporting);
         all.limits();
         all.load(load);
         all.duration();
         all.practiceLimits(load);
         all.laminates();
+        all.bite();
         all.unit();
+        all.sealed(sealed);
         all.edges();
         return new Conclusion(all.verdict, List.copyOf(all.findings));
     }
@@ -220,13 +227,16 @@ final class GlassFindings {
         if (!glass.isInsulating()) {
             return;
         }
-        findings.add(
-                Finding.note(
-                        "CAVITY_PRESSURE_NOT_CHECKED",
-                        "/glass/cavities",
-                        "The panes share the load by stiffness, as the practice has it. Pressure in"
-                                + " the sealed cavity from altitude, temperature and weather is not"
-                                + " part of this check."));
+        if (request.sealedUnit() == null) {
+            findings.add(
+                    Finding.note(
+                            "CAVITY_PRESSURE_NOT_CHECKED",
+                            "/sealedUnit",
+                            "The panes share the load by stiffness, as the practice has it."
+                                    + " Pressure in the sealed cavity from altitude, temperature"
+                                    + " and weather was not looked at: describe it in"
+                                    + " sealedUnit."));
+        }
         boolean treated =
                 glass.panes().stream()
                         .anyMatch(pane -> pane.heatTreatment() != HeatTreatment.ANNEALED);
@@ -246,6 +256,84 @@ final class GlassFindings {
                             "The glass type factors of heat-treated double units under long"
                                     + " duration are the short ones in proportion, from memory and"
                                     + " on the safe side; compare with the practice's table."));
+        }
+    }
+
+    private void bite() {
+        Double bite = request.bite();
+        Double least = request.minimumBite();
+        if (bite == null || !sums.isLoaded()) {
+            return;
+        }
+        String left =
+                "As the glass bends, the middle of an edge moves in by "
+                        + reporting.text(Dimension.LENGTH, sums.greatestPullIn())
+                        + " at mid-depth; "
+                        + reporting.text(Dimension.LENGTH, bite - sums.greatestPullIn())
+                        + " of the bite is left";
+        if (least == null) {
+            findings.add(
+                    Finding.info(
+                            "BITE_LEFT",
+                            "/bite",
+                            left
+                                    + ". How much must be left (minimumBite) was not given, and it"
+                                    + " is not judged."));
+        } else if (sums.biteUtilization() > 1) {
+            verdict = verdict.and(Verdict.EXCEEDED);
+            findings.add(
+                    Finding.action(
+                            "BITE_LOST",
+                            "/bite",
+                            left + ", less than " + reporting.text(Dimension.LENGTH, least) + "."));
+        }
+    }
+
+    private void sealed(@Nullable SealedUnitResult sealed) {
+        if (sealed == null) {
+            return;
+        }
+        for (SealedUnitResult.Case each : sealed.cases()) {
+            if (each.touches()) {
+                undetermined(
+                        "PANES_TOUCH",
+                        "/sealedUnit",
+                        "The middles of two panes touch (%s); neither model holds then."
+                                .formatted(SealedUnitCheck.words(each)));
+            } else if (each.utilization() == null) {
+                undetermined(
+                        "SEALED_CAVITY_BEYOND_SOLUTION",
+                        "/sealedUnit",
+                        "The pressure on a pane (%s) is beyond what the plate solution covers."
+                                .formatted(SealedUnitCheck.words(each)));
+            }
+        }
+        SealedUnitResult.Case worst = SealedUnitCheck.worst(sealed);
+        if (worst == null || worst.utilization() == null) {
+            return;
+        }
+        String text =
+                "By the sealed-cavity model a pane reaches %s of its resistance (%s)."
+                        .formatted(
+                                reporting.text(Dimension.NONE, worst.utilization()),
+                                SealedUnitCheck.words(worst));
+        if (worst.utilization() > 1) {
+            undetermined(
+                    "SEALED_CAVITY_EXCEEDS_RESISTANCE",
+                    "/sealedUnit",
+                    text
+                            + " The practice's load sharing and glass type factors give the"
+                            + " verdict, but this is more than they allow for. A person has to"
+                            + " decide; stiffer or heat-treated panes or a narrower cavity help.");
+        } else {
+            findings.add(
+                    Finding.note(
+                            "SEALED_CAVITY_STANDS_BESIDE",
+                            "/sealedUnit",
+                            text
+                                    + " The verdict is that of the practice's load sharing and"
+                                    + " glass type factors, which allow for the sealed cavity in"
+                                    + " general."));
         }
     }
 

@@ -69,6 +69,15 @@ record GlassModel(double width, double height, double span) {
     }
 
     /**
+     * The greatest pressure, Pa, that is tabulated for a sheet on four edges.
+     *
+     * @param thickness m
+     */
+    double greatestPressure(double thickness) {
+        return PlateTable.standard().greatestPressure(plate(thickness));
+    }
+
+    /**
      * The pressure, Pa, at which annealed glass breaks with a probability.
      *
      * @param thickness m

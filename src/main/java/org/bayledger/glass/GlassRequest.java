@@ -28,6 +28,11 @@ import org.jspecify.annotations.Nullable;
  *     practice's for vertical glass; other values for annealed glass only
  * @param centerDeflectionLimit greatest deflection of the middle of any pane that the caller
  *     accepts, m; absent: none
+ * @param sealedUnit how an insulating unit was sealed and where it stands, for the sealed-cavity
+ *     model beside the practice; absent: the model is not run
+ * @param bite depth by which the framing covers the edge of the glass, m; absent: what deflection
+ *     leaves of it is not checked
+ * @param minimumBite least bite that must be left while the glass is deflected, m; needs bite
  */
 public record GlassRequest(
         Practice practice,
@@ -51,7 +56,11 @@ public record GlassRequest(
                 @DecimalMax(value = "0.1", message = "must be at most 0.1")
                 @Nullable Double breakageProbability,
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE)
-                @Nullable Double centerDeflectionLimit) {
+                @Nullable Double centerDeflectionLimit,
+        @Nullable SealedUnit sealedUnit,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE) @Nullable Double bite,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.NOT_NEGATIVE)
+                @Nullable Double minimumBite) {
 
     /** Smallest side accepted, m. */
     static final double MIN_SIDE = 0.1;
@@ -82,6 +91,18 @@ public record GlassRequest(
                 spanDirection == null || supportedEdges == SupportedEdges.TWO,
                 "/spanDirection",
                 "belongs to a lite on two edges");
+        faults.require(
+                minimumBite == null || bite != null,
+                "/bite",
+                "is needed where minimumBite is given");
+        if (sealedUnit != null) {
+            faults.require(
+                    supportedEdges == SupportedEdges.FOUR,
+                    "/sealedUnit",
+                    "needs four held edges: along a free edge the spacer couples the panes, which"
+                            + " the sealed-cavity model does not have");
+            sealedUnit.fits(glass, "/sealedUnit", faults);
+        }
         List<Pane> panes = glass.panes();
         for (int i = 0; i < panes.size(); i++) {
             Interlayer interlayer = panes.get(i).interlayer();
@@ -141,7 +162,10 @@ public record GlassRequest(
                 other,
                 load,
                 breakageProbability,
-                centerDeflectionLimit);
+                centerDeflectionLimit,
+                sealedUnit,
+                bite,
+                minimumBite);
     }
 
     GlassRequest withSize(double otherWidth, double otherHeight) {
@@ -154,6 +178,9 @@ public record GlassRequest(
                 glass,
                 load,
                 breakageProbability,
-                centerDeflectionLimit);
+                centerDeflectionLimit,
+                sealedUnit,
+                bite,
+                minimumBite);
     }
 }

@@ -19,6 +19,10 @@ import org.jspecify.annotations.Nullable;
  *     likewise
  * @param weight mass of the lite from nominal thicknesses, interlayers included, spacers not
  * @param area width times height
+ * @param biteLeft bite less the greatest pull-in of an edge under the greater design pressure; null
+ *     where no bite was given or the deflection is beyond what is tabulated
+ * @param sealedUnit what the sealed-cavity model says, beside the practice; null where the request
+ *     describes no sealed unit
  * @param aspectRatio longer over shorter side
  */
 public record GlassResult(
@@ -30,6 +34,8 @@ public record GlassResult(
         @Nullable Quantity designPressure,
         Quantity weight,
         Quantity area,
+        @Nullable Quantity biteLeft,
+        @Nullable SealedUnitResult sealedUnit,
         double aspectRatio) {
 
     public GlassResult {

@@ -13,22 +13,28 @@ import org.jspecify.annotations.Nullable;
  * @param panes its panes, outermost first
  * @param deflections deflection of the middle of each pane, m; null where no pressure was called
  *     out or the deflection is beyond what is tabulated
+ * @param pullIns how far an edge of each pane moves in, m; null likewise
  * @param probabilities probability of breakage of each pane as if annealed; null likewise
  * @param load the pressures at the level at which glass is checked
  * @param governingPane index of the pane of least resistance
  * @param askedProbability probability of breakage at the load resistance
  * @param duration load duration, s
  * @param deflectionLimit the caller's limit on the middle's deflection, m; null where there is none
+ * @param bite depth by which the framing covers the edge, m; null where it was not given
+ * @param minimumBite least of it that must be left, m; null likewise
  */
 record LiteSums(
         List<PaneSums> panes,
         List<@Nullable Double> deflections,
+        List<@Nullable Double> pullIns,
         List<@Nullable Double> probabilities,
         AllowableLoad load,
         int governingPane,
         double askedProbability,
         double duration,
-        @Nullable Double deflectionLimit) {
+        @Nullable Double deflectionLimit,
+        @Nullable Double bite,
+        @Nullable Double minimumBite) {
 
     /** By how much two ways to the same probability may differ in rounding. */
     private static final double ROUNDING = 1.05;
@@ -38,6 +44,7 @@ record LiteSums(
         List<PaneSums> panes = PaneSums.of(request, model);
         int governing = 0;
         List<@Nullable Double> deflections = new ArrayList<>(panes.size());
+        List<@Nullable Double> pullIns = new ArrayList<>(panes.size());
         List<@Nullable Double> probabilities = new ArrayList<>(panes.size());
         boolean called = load.positive() != null || load.negative() != null;
         for (int i = 0; i < panes.size(); i++) {
@@ -46,6 +53,7 @@ record LiteSums(
                 governing = i;
             }
             deflections.add(called ? pane.centerDeflection(model, load.greatest()) : null);
+            pullIns.add(called ? pane.edgePullIn(model, load.greatest()) : null);
             probabilities.add(
                     called
                             ? pane.probability(
@@ -55,12 +63,15 @@ record LiteSums(
         return new LiteSums(
                 panes,
                 deflections,
+                pullIns,
                 probabilities,
                 load,
                 governing,
                 request.probability(),
                 request.load().durationOrShort(),
-                request.centerDeflectionLimit());
+                request.centerDeflectionLimit(),
+                request.bite(),
+                request.minimumBite());
     }
 
     /** Pressure that the lite resists in either direction, Pa. */
@@ -87,9 +98,34 @@ record LiteSums(
         return deflectionLimit == null ? 0 : greatest / deflectionLimit;
     }
 
-    /** The greater of the two. */
+    /**
+     * Greatest movement of an edge of a pane in the plane of the glass, m; 0 where none is known.
+     */
+    double greatestPullIn() {
+        double greatest = 0;
+        for (Double pullIn : pullIns) {
+            greatest = Math.max(greatest, pullIn == null ? 0 : pullIn);
+        }
+        return greatest;
+    }
+
+    /**
+     * Pull-in of the edge over what the bite allows; 0 where no least bite was given, infinite
+     * where the bite is too short even at rest.
+     */
+    double biteUtilization() {
+        if (bite == null || minimumBite == null) {
+            return 0;
+        }
+        double spare = bite - minimumBite;
+        double pullIn = greatestPullIn();
+        return spare > 0 ? pullIn / spare : spare == 0 && pullIn == 0 ? 1 : Double.MAX_VALUE;
+    }
+
+    /** The greatest of the three. */
     double utilization() {
-        return Math.max(strengthUtilization(), deflectionUtilization());
+        return Math.max(
+                Math.max(strengthUtilization(), deflectionUtilization()), biteUtilization());
     }
 
     /** Whether a deflection under the design pressure is beyond what is tabulated. */

@@ -20,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param centerDeflection deflection of the middle of the pane under its share of the greater
  *     design pressure, positive in its direction; null where no pressure was called out or the
  *     deflection is beyond what is tabulated
+ * @param edgePullIn how far the middle of an edge moves in, in the plane of the glass at mid-depth,
+ *     under that share as the pane bends, the greater of its edges'; null likewise
  * @param breakageProbability probability that the pane breaks under its share of the greater design
  *     pressure for its duration, by the failure model; annealed glass only, else null
  */
@@ -33,4 +35,5 @@ public record PaneResult(
         double loadShareFactor,
         Quantity loadResistance,
         @Nullable Quantity centerDeflection,
+        @Nullable Quantity edgePullIn,
         @Nullable Double breakageProbability) {}

@@ -94,6 +94,17 @@ record PaneSums(
     }
 
     /**
+     * How far the middle of an edge moves in, in the plane of the glass, under its share of a
+     * pressure, the greater of the edges', m; null beyond what is tabulated.
+     */
+    @Nullable Double edgePullIn(GlassModel model, double pressure) {
+        PlateResponse response = response(model, thickness.deflection(), pressure);
+        return response == null
+                ? null
+                : (Double) Math.max(response.longEdgePullIn(), response.shortEdgePullIn());
+    }
+
+    /**
      * Probability of breakage under its share of a pressure as if annealed; null beyond what is
      * tabulated.
      */
@@ -110,7 +121,7 @@ record PaneSums(
         }
     }
 
-    private static double resistance(
+    static double resistance(
             GlassModel model, EffectiveThickness thickness, double probability, int index) {
         try {
             return model.resistance(thickness.stress(), probability, LoadDuration.SHORT);
@@ -120,7 +131,7 @@ record PaneSums(
         }
     }
 
-    private static EffectiveThickness thickness(Pane pane, GlassModel model, double duration) {
+    static EffectiveThickness thickness(Pane pane, GlassModel model, double duration) {
         Interlayer interlayer = pane.interlayer();
         Double modulus = modulus(pane, duration);
         return interlayer == null || modulus == null

@@ -87,6 +87,16 @@ public record Plate(
                 * (shortSide / 2.0);
     }
 
+    /** Volume in m3 whose dimensionless value is 1: a b t. */
+    double volumeUnit() {
+        return longSide * shortSide * thickness;
+    }
+
+    /** In-plane movement of an edge in m whose dimensionless value is 1: t^2/(b/2). */
+    double pullInUnit() {
+        return thickness * thickness / (shortSide / 2.0);
+    }
+
     static double requirePositive(double value, String name) {
         if (!(value > 0.0) || Double.isInfinite(value)) {
             throw new IllegalArgumentException(name + " must be positive and finite: " + value);

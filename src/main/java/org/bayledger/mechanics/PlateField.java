@@ -5,8 +5,8 @@ import java.util.Arrays;
 /**
  * A solved state of a plate: deflection and stresses everywhere, and what is read from them.
  * Dimensionless: deflection in thicknesses t, stress in E t^2/(b/2)^2, failure integral in that
- * stress^7 (b/2)^2. Places are fractions of the half sides from the centre: xi along the long side,
- * eta along the short side, each from -1 to 1.
+ * stress^7 (b/2)^2, movement of an edge in its plane in t^2/(b/2). Places are fractions of the half
+ * sides from the centre: xi along the long side, eta along the short side, each from -1 to 1.
  *
  * <pre>
  * membrane  s_x = Phi_yy,  s_y = Phi_xx,  s_xy = -Phi_xy
@@ -83,6 +83,32 @@ public final class PlateField {
     public double deflectionAt(double xi, double eta) {
         PlateGrid at = gridAt(new double[] {xi}, new double[] {eta});
         return PlateGrid.field(deflection, at.deflectionX[0], at.deflectionY[0])[0][0];
+    }
+
+    /** Mean deflection over thickness: the volume between plate and chord plane over a b t. */
+    public double meanDeflection() {
+        double[][] w = PlateGrid.field(deflection, surface.deflectionX[0], surface.deflectionY[0]);
+        double sum = 0.0;
+        for (int p = 0; p < surface.xi.length; p++) {
+            for (int q = 0; q < surface.eta.length; q++) {
+                sum += surface.weightX[p] * surface.weightY[q] * w[p][q];
+            }
+        }
+        return sum / equations.aspectRatio;
+    }
+
+    /** How far the long edges move in at a place along them, see {@link PlatePullIn}. */
+    public double longEdgePullIn(double xi) {
+        PlateGrid line = gridAt(new double[] {xi}, surface.eta);
+        return new PlatePullIn(line, deflection, stressFunction, equations.poissonRatio)
+                .longEdge(surface.weightY);
+    }
+
+    /** How far the short edges move in at a place along them, see {@link PlatePullIn}. */
+    public double shortEdgePullIn(double eta) {
+        PlateGrid line = gridAt(surface.xi, new double[] {eta});
+        return new PlatePullIn(line, deflection, stressFunction, equations.poissonRatio)
+                .shortEdge(surface.weightX);
     }
 
     /** Principal stresses at a place of a face. */
@@ -187,7 +213,10 @@ public final class PlateField {
         return new PlateResponse(
                 centreDeflection() * plate.thickness(),
                 tension * plate.stressUnit(),
-                integral * plate.failureIntegralUnit());
+                integral * plate.failureIntegralUnit(),
+                meanDeflection() * plate.volumeUnit(),
+                longEdgePullIn(0.0) * plate.pullInUnit(),
+                shortEdgePullIn(0.0) * plate.pullInUnit());
     }
 
     /** Greater principal stress over the product of these places; zero outside the part. */

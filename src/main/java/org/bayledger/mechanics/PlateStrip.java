@@ -8,10 +8,15 @@ package org.bayledger.mechanics;
  * sigma_0 = 6 M / t^2 with M = q s^2 / 8        stress at mid-span
  * w       = 5 q s^4 / (32 E t^3)                deflection at mid-span, 5 q s^4 / (384 E I)
  * Integral (c sigma)^7 dA = c(0)^7 sigma_0^7 B s Integral_0^1 (1 - u^2)^7 du
+ * V       = 16/25 w s B                         volume between strip and chord plane
+ * Delta   = 1/2 Integral_0^s w'^2 dx = 2176/875 w^2/s   by which the held edges come closer
  * </pre>
  *
- * Symbols: q pressure (Pa), s span between the held edges (m), B width along them (m), t thickness
- * (m), E Young's modulus (Pa), u distance from mid-span over half the span.
+ * The last two from the deflected line w(x) = 16/5 w (z - 2 z^3 + z^4), z = x/s; each held edge
+ * moves in by half of Delta.
+ *
+ * <p>Symbols: q pressure (Pa), s span between the held edges (m), B width along them (m), t
+ * thickness (m), E Young's modulus (Pa), u distance from mid-span over half the span.
  *
  * <p>Assumptions: the other two sides are free and so the strip curls across its width
  * (anticlastic); its stress is uniaxial and its stiffness that of a beam, E and not E/(1 - nu^2).
@@ -19,7 +24,7 @@ package org.bayledger.mechanics;
  * pressure. The face away from the load is in uniaxial tension, the loaded face is not in tension.
  *
  * <p>Limit: deflection at most a twentieth of the span (common practice, no source). There the held
- * edges turn by 3.2 w/s = 0.16 rad and come closer by 8/3 w^2/s = 0.7 % of the span; further out
+ * edges turn by 3.2 w/s = 0.16 rad and come closer by 2.5 w^2/s = 0.6 % of the span; further out
  * neither the linear sum nor the edges' hold can be relied on.
  */
 public final class PlateStrip {
@@ -29,6 +34,12 @@ public final class PlateStrip {
 
     /** Integral_0^1 (1 - u^2)^7 du = 14!!/15!!. */
     private static final double PARABOLA_FACTOR = 645_120.0 / 2_027_025.0;
+
+    /** Mean over greatest deflection: 16/5 (1/2 - 1/2 + 1/5). */
+    private static final double MEAN_FACTOR = 16.0 / 25.0;
+
+    /** Shortening of the chord over w^2/s: 1/2 (16/5)^2 Integral (1 - 6 z^2 + 4 z^3)^2 dz. */
+    private static final double SHORTENING_FACTOR = 0.5 * (256.0 / 25.0) * (17.0 / 35.0);
 
     /** Greatest deflection over span at which the linear sum is used. */
     private static final double GREATEST_DEFLECTION = 1.0 / 20.0;
@@ -58,7 +69,14 @@ public final class PlateStrip {
                             + span
                             + " m: beyond linear theory");
         }
-        return new PlateResponse(deflection, stress, areaFactor(span, width) * power(stress));
+        double pullIn = SHORTENING_FACTOR * deflection * deflection / span / 2.0;
+        return new PlateResponse(
+                deflection,
+                stress,
+                areaFactor(span, width) * power(stress),
+                MEAN_FACTOR * deflection * span * width,
+                pullIn,
+                pullIn);
     }
 
     /**

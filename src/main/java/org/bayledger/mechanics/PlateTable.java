@@ -16,10 +16,12 @@ import java.util.List;
  * S the greatest principal tension over E t^2/(b/2)^2, and J the seventh root of the failure
  * integral of both faces over that stress unit^7 (b/2)^2. S is held three times, for the middle and
  * for the corners of the face away from the load and for the loaded face, since the greatest of
- * them has kinks where it passes from one place to another. Nodes are equally spaced in ln r and,
- * for each r, in ln(1 + Q) from 0 to ln(1 + Q_max(r)); between them a Catmull-Rom cubic in both
- * directions has continuous slopes. The first load node is linear theory itself, so small loads
- * tend to linear theory without a seam.
+ * them has kinks where it passes from one place to another. V/Q is held for the mean deflection V
+ * over t, and P/Q^2 for the movement P of the middle of the long and of the short edges over
+ * t^2/(b/2), which begins with the square of the load ({@link PlatePullIn}). Nodes are equally
+ * spaced in ln r and, for each r, in ln(1 + Q) from 0 to ln(1 + Q_max(r)); between them a
+ * Catmull-Rom cubic in both directions has continuous slopes. The first load node is linear theory
+ * itself, so small loads tend to linear theory without a seam.
  *
  * <p>Limits: 1 &lt;= r &lt;= 10 and Q &lt;= Q_max(r) = (640 + 750/r^3)/r. Somewhat above Q_max the
  * ring of compression along the edges buckles, and the smooth state that the table describes is no
@@ -47,13 +49,18 @@ public final class PlateTable {
 
     private static final int MAX_ITERATIONS = 60;
 
-    /** ln(W/Q), three ln(S/Q) and ln(J/Q), each [aspect node][load node]. */
+    /**
+     * ln(W/Q), three ln(S/Q), ln(J/Q), ln(V/Q) and two ln(P/Q^2), each [aspect node][load node].
+     */
     private final double[][] deflection = new double[ASPECT_NODES][LOAD_NODES];
 
     private final double[][] tensionMiddle = new double[ASPECT_NODES][LOAD_NODES];
     private final double[][] tensionCorner = new double[ASPECT_NODES][LOAD_NODES];
     private final double[][] tensionLoaded = new double[ASPECT_NODES][LOAD_NODES];
     private final double[][] failure = new double[ASPECT_NODES][LOAD_NODES];
+    private final double[][] volume = new double[ASPECT_NODES][LOAD_NODES];
+    private final double[][] longEdge = new double[ASPECT_NODES][LOAD_NODES];
+    private final double[][] shortEdge = new double[ASPECT_NODES][LOAD_NODES];
 
     /** The table for Poisson's ratio 0.22 and surface flaw exponent 7. */
     public static PlateTable standard() {
@@ -79,7 +86,7 @@ public final class PlateTable {
             throw beyond(plate, row, "pressure " + pressure + " Pa");
         }
         if (pressure == 0.0) {
-            return new PlateResponse(0.0, 0.0, 0.0);
+            return PlateResponse.NONE;
         }
         double place = row.place(q);
         double tension =
@@ -87,10 +94,14 @@ public final class PlateTable {
                         row.value(tensionMiddle, place),
                         Math.max(row.value(tensionCorner, place), row.value(tensionLoaded, place)));
         double root = q * Math.exp(row.value(failure, place));
+        double movement = q * q * plate.pullInUnit();
         return new PlateResponse(
                 q * Math.exp(row.value(deflection, place)) * plate.thickness(),
                 q * Math.exp(tension) * plate.stressUnit(),
-                Math.pow(root, SurfaceFailure.EXPONENT) * plate.failureIntegralUnit());
+                Math.pow(root, SurfaceFailure.EXPONENT) * plate.failureIntegralUnit(),
+                q * Math.exp(row.value(volume, place)) * plate.volumeUnit(),
+                Math.exp(row.value(longEdge, place)) * movement,
+                Math.exp(row.value(shortEdge, place)) * movement);
     }
 
     /**
@@ -118,8 +129,12 @@ public final class PlateTable {
         return inverse(plate, deflection, ratio, "deflection " + centreDeflection + " m");
     }
 
-    /** Greatest pressure in Pa that the table covers for this plate. */
-    double greatestPressure(Plate plate) {
+    /**
+     * Greatest pressure in Pa that the table covers for this plate.
+     *
+     * @throws IllegalArgumentException where the plate itself is outside the limits of the table
+     */
+    public double greatestPressure(Plate plate) {
         return new Row(plate).greatestLoad * plate.pressureUnit();
     }
 
@@ -272,6 +287,9 @@ public final class PlateTable {
                 tensionCorner[i][j] = Math.log(Double.parseDouble(columns[4]));
                 tensionLoaded[i][j] = Math.log(Double.parseDouble(columns[5]));
                 failure[i][j] = Math.log(Double.parseDouble(columns[6]));
+                volume[i][j] = Math.log(Double.parseDouble(columns[7]));
+                longEdge[i][j] = Math.log(Double.parseDouble(columns[8]));
+                shortEdge[i][j] = Math.log(Double.parseDouble(columns[9]));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

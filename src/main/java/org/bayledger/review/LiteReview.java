@@ -103,12 +103,20 @@ final class LiteReview {
                                                 buildUp,
                                                 new GlassLoad(seen.load(), GUST),
                                                 null,
+                                                null,
+                                                context.sealedUnit(bay.glassTypeOf(column, row)),
+                                                bite(),
                                                 null);
                                 GlassResult result = GlassCheck.run(request, context.reporting);
                                 return new Checked.Ran(request, result, result.outcome());
                             }));
         }
         return blocks(id, column, row, buildUp);
+    }
+
+    private @Nullable Double bite() {
+        GlazingPocket pocket = bay.glazingPocket();
+        return pocket == null ? null : pocket.bite();
     }
 
     private Standing blocks(String id, int column, int row, @Nullable GlassBuildUp buildUp) {

@@ -9,6 +9,7 @@ import org.bayledger.check.Load;
 import org.bayledger.check.Reporting;
 import org.bayledger.framing.DeflectionRule;
 import org.bayledger.framing.Section;
+import org.bayledger.glass.SealedUnit;
 import org.bayledger.glazing.GlassBuildUp;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
@@ -29,7 +30,7 @@ final class ReviewContext {
     final Layout layout;
     final @Nullable SitePressures pressures;
     final DeflectionRule deflectionRule;
-    private final Map<String, GlassBuildUp> glass = new HashMap<>();
+    private final Map<String, GlassType> glass = new HashMap<>();
     private final Map<String, Section> sections = new HashMap<>();
     private final Map<String, List<ZoneStrip>> strips = new HashMap<>();
     private final Map<String, Double> widths = new HashMap<>();
@@ -39,7 +40,7 @@ final class ReviewContext {
         this.reporting = reporting;
         layout = new Layout(document.bays());
         document.elevations().forEach(face -> widths.put(face.id(), face.width()));
-        document.glass().forEach(type -> glass.put(type.id(), type.buildUp()));
+        document.glass().forEach(type -> glass.put(type.id(), type));
         document.metal().forEach(type -> sections.put(type.id(), type.section()));
         boolean european =
                 document.site() != null && document.site().standard() == WindStandard.EN_1991_1_4;
@@ -57,7 +58,14 @@ final class ReviewContext {
 
     /** The build-up of a glass type, or null where none was named. */
     @Nullable GlassBuildUp glass(@Nullable String id) {
-        return id == null ? null : glass.get(id);
+        GlassType type = id == null ? null : glass.get(id);
+        return type == null ? null : type.buildUp();
+    }
+
+    /** How the units of a glass type were sealed, or null where none was named or said. */
+    @Nullable SealedUnit sealedUnit(@Nullable String id) {
+        GlassType type = id == null ? null : glass.get(id);
+        return type == null ? null : type.sealedUnit();
     }
 
     /** The properties of a section, or null where none was named. */

@@ -23,7 +23,10 @@ class PlateOracleTest {
             double pressure,
             double deflection,
             double tensionLoaded,
-            double tensionOther) {}
+            double tensionOther,
+            double volume,
+            double longEdge,
+            double shortEdge) {}
 
     @Test
     void deflectionAndTensionOnBothFacesAgreeWithFiniteElements() throws IOException {
@@ -61,6 +64,30 @@ class PlateOracleTest {
             assertThat(other)
                     .as("%s other face", c.name())
                     .isCloseTo(c.tensionOther(), withinPercentage(1.0));
+        }
+    }
+
+    /** The finite elements know the turning of the edge's faces; it moves nothing at mid-depth. */
+    @Test
+    void volumeAndPullInAgreeWithFiniteElements() throws IOException {
+        for (Case c : cases()) {
+            PlateResponse r = PlateTable.standard().respond(c.plate(), c.pressure());
+            System.out.printf(
+                    "%s: over finite elements: volume %+.2f %%, pull-in of the long edges %+.2f %%,"
+                            + " of the short ones %+.2f %%%n",
+                    c.name(),
+                    100.0 * (r.displacedVolume() / c.volume() - 1.0),
+                    100.0 * (r.longEdgePullIn() / c.longEdge() - 1.0),
+                    100.0 * (r.shortEdgePullIn() / c.shortEdge() - 1.0));
+            assertThat(r.displacedVolume())
+                    .as("%s volume", c.name())
+                    .isCloseTo(c.volume(), withinPercentage(1.0));
+            assertThat(r.longEdgePullIn())
+                    .as("%s long edges", c.name())
+                    .isCloseTo(c.longEdge(), withinPercentage(2.0));
+            assertThat(r.shortEdgePullIn())
+                    .as("%s short edges", c.name())
+                    .isCloseTo(c.shortEdge(), withinPercentage(2.0));
         }
     }
 
@@ -121,7 +148,10 @@ class PlateOracleTest {
                                 v[6],
                                 v[7],
                                 v[8],
-                                v[9]));
+                                v[9],
+                                v[10],
+                                v[11],
+                                v[12]));
             }
         }
         return cases;

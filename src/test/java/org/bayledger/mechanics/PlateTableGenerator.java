@@ -30,7 +30,8 @@ public final class PlateTableGenerator {
             out.print("# Plate on four edges held flat, turning and sliding freely\n");
             out.print("# Poisson's ratio 0.22, exponent 7; made by PlateTableGenerator\n");
             out.print(
-                    "# aspect ratio, load number Q, W/Q, S/Q middle, S/Q corner, S/Q loaded face, J/Q\n");
+                    "# aspect ratio, load number Q, W/Q, S/Q middle, S/Q corner, S/Q loaded face,"
+                            + " J/Q, V/Q, P/Q^2 long edges, P/Q^2 short edges\n");
             for (int i = 0; i < PlateTable.ASPECT_NODES; i++) {
                 double aspectRatio = PlateTable.aspectRatioAt(i);
                 PlateSolver solver = PlateSolver.standard(aspectRatio, PlateTable.POISSON_RATIO);
@@ -53,7 +54,7 @@ public final class PlateTableGenerator {
         out.print("\n");
     }
 
-    /** W/Q, the three S/Q and J/Q of a state. */
+    /** W/Q, the three S/Q, J/Q, V/Q and the two P/Q^2 of a state. */
     static double[] secants(PlateField field, double loadNumber) {
         double integral =
                 field.failureIntegral(Face.LOADED) + field.failureIntegral(Face.AWAY_FROM_LOAD);
@@ -62,7 +63,10 @@ public final class PlateTableGenerator {
             field.greatestTension(Face.AWAY_FROM_LOAD, Part.MIDDLE) / loadNumber,
             field.greatestTension(Face.AWAY_FROM_LOAD, Part.CORNER) / loadNumber,
             field.greatestTension(Face.LOADED) / loadNumber,
-            Math.pow(integral, 1.0 / SurfaceFailure.EXPONENT) / loadNumber
+            Math.pow(integral, 1.0 / SurfaceFailure.EXPONENT) / loadNumber,
+            field.meanDeflection() / loadNumber,
+            field.longEdgePullIn(0.0) / (loadNumber * loadNumber),
+            field.shortEdgePullIn(0.0) / (loadNumber * loadNumber)
         };
     }
 }

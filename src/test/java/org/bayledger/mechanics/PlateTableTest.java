@@ -73,6 +73,12 @@ class PlateTableTest {
                             withinPercentage(0.0005));
             assertThat(Math.pow(r.failureIntegral() / plate.failureIntegralUnit(), 1 / 7.0) / load)
                     .isCloseTo(secants[4], withinPercentage(0.0005));
+            assertThat(r.displacedVolume() / plate.volumeUnit() / load)
+                    .isCloseTo(secants[5], withinPercentage(0.0005));
+            assertThat(r.longEdgePullIn() / plate.pullInUnit() / load / load)
+                    .isCloseTo(secants[6], withinPercentage(0.0005));
+            assertThat(r.shortEdgePullIn() / plate.pullInUnit() / load / load)
+                    .isCloseTo(secants[7], withinPercentage(0.0005));
         }
     }
 
@@ -106,6 +112,9 @@ class PlateTableTest {
                 assertThat(r.centreDeflection()).isGreaterThan(before.centreDeflection());
                 assertThat(r.maxPrincipalStress()).isGreaterThan(before.maxPrincipalStress());
                 assertThat(r.failureIntegral()).isGreaterThan(before.failureIntegral());
+                assertThat(r.displacedVolume()).isGreaterThan(before.displacedVolume());
+                assertThat(r.longEdgePullIn()).isGreaterThan(before.longEdgePullIn());
+                assertThat(r.shortEdgePullIn()).isGreaterThan(before.shortEdgePullIn());
                 before = r;
             }
         }
@@ -164,7 +173,7 @@ class PlateTableTest {
     @Test
     void noLoadDoesNothing() {
         Plate plate = new Plate(1.9, 1.1, 0.005, E, NU);
-        assertThat(table.respond(plate, 0.0)).isEqualTo(new PlateResponse(0.0, 0.0, 0.0));
+        assertThat(table.respond(plate, 0.0)).isEqualTo(PlateResponse.NONE);
         assertThat(table.pressureForFailureIntegral(plate, 0.0)).isZero();
         assertThat(table.pressureForDeflection(plate, 0.0)).isZero();
     }
