@@ -35,7 +35,7 @@ final class BayNames {
             return;
         }
         if (sheet.putIfFree(mark, frame) || sheet.putIfFree(mark.turned(), frame)) {
-            key.add("(" + number + ") " + bay.id());
+            key.add(Words.together("(" + number + ") " + bay.id()));
         } else {
             unnamed++;
         }

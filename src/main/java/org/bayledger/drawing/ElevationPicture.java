@@ -1,127 +1,172 @@
 package org.bayledger.drawing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.bayledger.quantity.Quantity;
 import org.bayledger.review.Bay;
 import org.bayledger.review.BayResult;
-import org.bayledger.review.Elevation;
+import org.bayledger.review.ElevationZones;
+import org.bayledger.review.ElevationZones.HeightBand;
+import org.bayledger.review.ElevationZones.ZoneRectangle;
 import org.bayledger.review.ReviewItem;
 import org.bayledger.review.ReviewResult;
+import org.bayledger.review.ReviewResult.Component;
 import org.bayledger.review.ReviewResult.WindRow;
 
 /**
  * What a drawing of an elevation shows, taken from the review of its document.
  *
- * @param face the elevation
- * @param zones where its wind zones lie, from left to right
+ * @param wall the elevation with its zones
  * @param kinds names of all zones of the document, those of the greatest suction last; their places
  *     choose their patterns, so that a zone looks the same on every elevation
- * @param rows design pressures of each zone, in the order of the schedule
+ * @param bands bands of height from the base up, those with the same pressures as one
  * @param bays the bays on it
  * @param withoutPressure items on it for which no pressure was found, by bay
  */
 record ElevationPicture(
-        Elevation face,
-        List<Zone> zones,
+        ElevationZones wall,
         List<String> kinds,
-        List<Row> rows,
+        List<Band> bands,
         List<Bay> bays,
         Map<String, List<String>> withoutPressure) {
 
-    /** The review's word for an item that stands higher than the standard reaches. */
-    private static final String NOT_COVERED = "WIND_NOT_COVERED_AT_THIS_HEIGHT";
+    /** How the review says that an item has no pressure. */
+    private static final String NO_PRESSURE = "WIND_NOT_";
 
     /**
-     * A stretch of wall in one zone, m.
+     * A band of height.
      *
-     * @param name name of the zone
-     * @param from distance of its left edge from the elevation's left edge
-     * @param to distance of its right edge
-     * @param bottom level of its lower edge
-     * @param top level of its upper edge
+     * @param from level of its lower edge, m
+     * @param to level of its upper edge, m
+     * @param rows the pressures in it
      */
-    record Zone(String name, double from, double to, double bottom, double top) {}
+    record Band(double from, double to, List<Row> rows) {}
 
     /**
-     * Pressures of one zone.
+     * Pressures of one zone in a band.
      *
      * @param zone name of the zone
-     * @param pressures the schedule's rows, by kind of component
+     * @param strips where it lies
+     * @param pressures the review's rows, by kind of component
      */
-    record Row(String zone, Map<ReviewResult.Component, WindRow> pressures) {}
+    record Row(String zone, List<ReviewResult.Strip> strips, Map<Component, WindRow> pressures) {
+
+        /** Whether another says the same. */
+        private boolean same(Row other) {
+            return zone.equals(other.zone)
+                    && strips.equals(other.strips)
+                    && pressures.keySet().equals(other.pressures.keySet())
+                    && pressures.keySet().stream()
+                            .allMatch(
+                                    kind -> same(pressures.get(kind), other.pressures.get(kind)));
+        }
+
+        private static boolean same(WindRow one, WindRow other) {
+            return java.util.Objects.equals(one.positive(), other.positive())
+                    && java.util.Objects.equals(one.negative(), other.negative())
+                    && one.effectiveWindArea().equals(other.effectiveWindArea())
+                    && one.basis() == other.basis();
+        }
+    }
 
     static ElevationPicture of(DrawingRequest request, ReviewResult result) {
-        Elevation face = request.face();
-        Map<String, Row> rows = new LinkedHashMap<>();
-        Map<String, List<Zone>> zones = new LinkedHashMap<>();
-        for (WindRow row : result.windSchedule()) {
-            if (row.elevation().equals(face.id())) {
-                rows.computeIfAbsent(row.zone(), zone -> new Row(zone, new LinkedHashMap<>()))
-                        .pressures()
-                        .put(row.component(), row);
-                zones.computeIfAbsent(row.zone(), zone -> zones(face, row));
-            }
-        }
+        ElevationZones wall =
+                result.elevationZones().stream()
+                        .filter(zones -> zones.elevation().equals(request.elevation()))
+                        .findFirst()
+                        .orElseThrow();
         return new ElevationPicture(
-                face,
-                zones.values().stream()
-                        .flatMap(List::stream)
-                        .sorted(Comparator.comparingDouble(Zone::from))
-                        .toList(),
-                kinds(result),
-                List.copyOf(rows.values()),
-                request.bays(),
-                withoutPressure(request, result));
+                wall, kinds(result), bands(wall), request.bays(), without(request, result));
     }
 
     private static List<String> kinds(ReviewResult result) {
         Map<String, Double> suction = new TreeMap<>();
-        result.windSchedule()
-                .forEach(row -> suction.merge(row.zone(), row.negative().si(), Math::min));
+        for (ElevationZones wall : result.elevationZones()) {
+            for (ZoneRectangle zone : wall.zones()) {
+                if (zone.zone() != null) {
+                    suction.putIfAbsent(zone.zone(), 0.0);
+                }
+            }
+            for (WindRow row : wall.pressures()) {
+                Quantity away = row.negative();
+                suction.merge(row.zone(), away == null ? 0.0 : away.si(), Math::min);
+            }
+        }
         return suction.entrySet().stream()
                 .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
                 .map(Map.Entry::getKey)
                 .toList();
     }
 
-    private static List<Zone> zones(Elevation face, WindRow row) {
-        return row.strips().stream()
-                .map(
-                        strip ->
-                                new Zone(
-                                        row.zone(),
-                                        strip.from().si(),
-                                        strip.to().si(),
-                                        face.base(),
-                                        face.base() + face.height()))
-                .toList();
+    private static List<Band> bands(ElevationZones wall) {
+        List<Band> bands = new ArrayList<>();
+        for (HeightBand band : wall.bands()) {
+            Map<List<Object>, Row> rows = new LinkedHashMap<>();
+            for (WindRow row : wall.pressures()) {
+                if (row.band().from().equals(band.from())) {
+                    rows.computeIfAbsent(
+                                    List.of(row.zone(), row.strips()),
+                                    key -> new Row(row.zone(), row.strips(), new TreeMap<>()))
+                            .pressures()
+                            .put(row.component(), row);
+                }
+            }
+            add(bands, new Band(band.from().si(), band.to().si(), List.copyOf(rows.values())));
+        }
+        return List.copyOf(bands);
     }
 
-    private static Map<String, List<String>> withoutPressure(
-            DrawingRequest request, ReviewResult result) {
+    /** Adds a band, or makes the one below it higher where it says the same. */
+    private static void add(List<Band> bands, Band next) {
+        int last = bands.size() - 1;
+        if (last >= 0 && same(bands.get(last).rows(), next.rows())) {
+            bands.set(last, new Band(bands.get(last).from(), next.to(), next.rows()));
+        } else {
+            bands.add(next);
+        }
+    }
+
+    private static boolean same(List<Row> rows, List<Row> others) {
+        boolean same = rows.size() == others.size();
+        for (int i = 0; same && i < rows.size(); i++) {
+            same = rows.get(i).same(others.get(i));
+        }
+        return same;
+    }
+
+    private static Map<String, List<String>> without(DrawingRequest request, ReviewResult result) {
         Map<String, List<String>> without = new LinkedHashMap<>();
         List<Bay> bays = request.document().bays();
         for (int i = 0; i < bays.size(); i++) {
             BayResult bay = result.bays().get(i);
-            if (bays.get(i).elevation().equals(request.elevation())) {
-                for (ReviewItem item : bay.items()) {
-                    if (item.findings().stream().anyMatch(f -> f.code().equals(NOT_COVERED))) {
-                        without.computeIfAbsent(bay.id(), id -> new ArrayList<>()).add(item.id());
-                    }
+            if (!bays.get(i).elevation().equals(request.elevation())) {
+                continue;
+            }
+            for (ReviewItem item : bay.items()) {
+                if (item.findings().stream().anyMatch(f -> f.code().startsWith(NO_PRESSURE))) {
+                    without.computeIfAbsent(bay.id(), id -> new ArrayList<>()).add(item.id());
                 }
             }
         }
         return without;
     }
 
+    /** The rows of all bands, from the top of the wall down. */
+    List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        for (int i = bands.size() - 1; i >= 0; i--) {
+            rows.addAll(bands.get(i).rows());
+        }
+        return rows;
+    }
+
     /** Names of the zones on this elevation. */
     List<String> shown() {
         return kinds.stream()
-                .filter(kind -> zones.stream().anyMatch(zone -> zone.name().equals(kind)))
+                .filter(kind -> wall.zones().stream().anyMatch(zone -> kind.equals(zone.zone())))
                 .toList();
     }
 
@@ -130,8 +175,20 @@ record ElevationPicture(
         return Hatch.of(kinds.indexOf(zone));
     }
 
-    /** Level of the top, m. */
+    double width() {
+        return wall.width().si();
+    }
+
+    double base() {
+        return wall.base().si();
+    }
+
     double top() {
-        return face.base() + face.height();
+        return wall.top().si();
+    }
+
+    /** Level from which the wall is drawn: the ground, or a base that is far above it. */
+    double foot() {
+        return base() > top() - base() ? base() : 0;
     }
 }

@@ -4,15 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A table of short words: heads of one or more lines, rows under them, fine lines between.
+ * A table of short words: heads of two lines, rows under them, fine lines between. The upper line
+ * of a head reaches over the columns on its right whose own upper line is empty.
  *
- * @param heads the head of each column, line by line
+ * @param heads the head of each column, two lines
  * @param rows cells, as many in each row as there are columns
  */
 record Table(List<List<String>> heads, List<List<String>> rows) {
 
     private static final double LINE = 10.5;
     private static final double SIDE = 3;
+    private static final int HEAD = 2;
 
     Table {
         heads = List.copyOf(heads);
@@ -23,20 +25,23 @@ record Table(List<List<String>> heads, List<List<String>> rows) {
     private List<Double> widths() {
         List<Double> widths = new ArrayList<>();
         for (int i = 0; i < heads.size(); i++) {
-            double widest = 0;
-            for (String line : heads.get(i)) {
-                widest = Math.max(widest, Label.width(line, Label.SMALL, true));
-            }
+            double widest = Label.width(heads.get(i).get(1), Label.SMALL, true);
             for (List<String> row : rows) {
                 widest = Math.max(widest, Label.width(row.get(i), Label.SMALL, false));
             }
             widths.add(widest + 2 * SIDE);
         }
+        for (int i = 0; i < heads.size(); i++) {
+            double room = widths.get(i);
+            int last = i;
+            while (last + 1 < heads.size() && heads.get(last + 1).get(0).isEmpty()) {
+                last++;
+                room += widths.get(last);
+            }
+            double wanted = Label.width(heads.get(i).get(0), Label.SMALL, true) + 2 * SIDE;
+            widths.set(last, widths.get(last) + Math.max(0, wanted - room));
+        }
         return widths;
-    }
-
-    private int headLines() {
-        return heads.stream().mapToInt(List::size).max().orElse(0);
     }
 
     double width() {
@@ -44,32 +49,38 @@ record Table(List<List<String>> heads, List<List<String>> rows) {
     }
 
     double height() {
-        return (headLines() + rows.size()) * LINE + SIDE;
+        return (HEAD + rows.size()) * LINE + SIDE;
     }
 
     /** How many rows have room in a height. */
     int capacity(double height) {
-        return Math.max(0, (int) ((height - SIDE) / LINE) - headLines());
+        return Math.max(0, (int) ((height - SIDE) / LINE) - HEAD);
     }
 
-    /** Some of its rows, under the same heads. */
-    Table part(int from, int to) {
-        return new Table(heads, rows.subList(from, to));
+    /** The first of its rows, under the same heads. */
+    Table first(int count) {
+        return new Table(heads, rows.subList(0, count));
     }
 
-    /** Draws it; the first column reads from its left edge, the others from their right. */
+    /** Draws it; words read from the left edge of a column, numbers from its right. */
     void draw(Sheet sheet, double x, double y) {
-        double top = y + headLines() * LINE + SIDE;
+        double top = y + HEAD * LINE + SIDE;
         double left = x;
         List<Double> widths = widths();
         for (int i = 0; i < heads.size(); i++) {
             double right = left + widths.get(i);
-            for (int line = 0; line < heads.get(i).size(); line++) {
-                cell(sheet, i, left, right, y + (line + 1) * LINE - 2, heads.get(i).get(line), true);
-            }
+            sheet.put(
+                    Label.start(heads.get(i).get(0), left + SIDE, y + LINE - 2).inBold());
+            sheet.put(
+                    Label.end(heads.get(i).get(1), right - SIDE, y + 2 * LINE - 2).inBold());
+            boolean numbers = !heads.get(i).get(1).isEmpty();
             for (int row = 0; row < rows.size(); row++) {
                 String words = rows.get(row).get(i);
-                cell(sheet, i, left, right, top + (row + 1) * LINE - 2.5, words, false);
+                double line = top + (row + 1) * LINE - 2.8;
+                sheet.put(
+                        numbers
+                                ? Label.end(words, right - SIDE, line)
+                                : Label.start(words, left + SIDE, line));
             }
             left = right;
         }
@@ -77,18 +88,5 @@ record Table(List<List<String>> heads, List<List<String>> rows) {
         for (int row = 1; row <= rows.size(); row++) {
             sheet.line(Stroke.FINE, x, top + row * LINE, left, top + row * LINE);
         }
-    }
-
-    private static void cell(
-            Sheet sheet,
-            int column,
-            double left,
-            double right,
-            double y,
-            String words,
-            boolean head) {
-        Label label =
-                column == 0 ? Label.start(words, left + SIDE, y) : Label.end(words, right - SIDE, y);
-        sheet.put(head ? label.inBold() : label);
     }
 }

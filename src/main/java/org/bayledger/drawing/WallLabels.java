@@ -1,24 +1,27 @@
 package org.bayledger.drawing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.bayledger.drawing.ElevationPicture.Zone;
+import org.bayledger.drawing.ElevationPicture.Band;
 import org.bayledger.drawing.Sheet.Point;
 import org.bayledger.quantity.FeetInches;
 import org.bayledger.quantity.UnitSystem;
+import org.bayledger.review.Corner;
+import org.bayledger.review.ElevationZones.ProfilePart;
+import org.bayledger.review.ElevationZones.WallEdge;
+import org.bayledger.review.ElevationZones.ZoneRectangle;
 
 /**
- * What stands around a wall and on it: levels at the left, zones with their widths above, the whole
- * width below, pressures in the zones where they have room.
+ * What stands around a wall: levels at the left, bands at the right, zones with their widths above,
+ * corners and the whole width below.
  *
  * @param picture the elevation
- * @param pressures its pressures
  * @param units units of the numbers
  */
-record WallLabels(ElevationPicture picture, PressureTable pressures, UnitSystem units) {
+record WallLabels(ElevationPicture picture, UnitSystem units) {
 
     private static final double LINE = 9;
 
@@ -28,32 +31,39 @@ record WallLabels(ElevationPicture picture, PressureTable pressures, UnitSystem 
     /** Longest name of a zone over the wall, points. */
     private static final double NAME = 70;
 
-    /** Places tried for the pressures of a zone, each way. */
-    private static final int TRIES = 9;
+    /** How far the words over a part of the wall may reach beyond it, points. */
+    private static final double BEYOND = 40;
+
+    /** Levels nearer than this are one, m. */
+    private static final double SAME = 0.001;
 
     private String length(double metres) {
         return FeetInches.format(metres, units);
     }
 
-    /** Level from which the wall is drawn: the ground, or a base that is far above it. */
-    double foot() {
-        return picture.face().base() > picture.face().height() ? picture.face().base() : 0;
-    }
-
     private List<Double> levels() {
-        return List.copyOf(
-                new TreeSet<>(List.of(foot(), picture.face().base(), picture.top())));
+        TreeSet<Double> levels =
+                new TreeSet<>(List.of(picture.foot(), picture.base(), picture.top()));
+        picture.wall().profile().forEach(part -> levels.add(part.top().si()));
+        picture.bands().forEach(band -> levels.add(band.from()));
+        return List.copyOf(levels);
     }
 
     private String level(double metres) {
         if (metres == 0) {
             return "Ground";
         }
-        return (metres == picture.face().base() ? "Base " : "Top ") + length(metres);
+        String words = length(metres);
+        if (metres == picture.base()) {
+            return "Base " + words;
+        }
+        return picture.wall().profile().stream().anyMatch(part -> part.top().si() == metres)
+                ? "Top " + words
+                : words;
     }
 
     /** Room for the levels at the left of the wall. */
-    double gutter() {
+    double left() {
         return levels().stream()
                         .mapToDouble(at -> Label.width(level(at), Label.SMALL, false))
                         .max()
@@ -61,145 +71,201 @@ record WallLabels(ElevationPicture picture, PressureTable pressures, UnitSystem 
                 + 3 * OFF;
     }
 
-    /** Levels, ground, widths. */
-    void around(Sheet sheet, Scale scale, Box wall) {
-        double left = scale.x(0);
-        double right = scale.x(picture.face().width());
-        double ground = scale.y(foot());
-        sheet.line(Stroke.HEAVY, left - OFF, ground, right + OFF, ground);
-        levels(sheet, scale, wall);
-        zonesAbove(sheet, scale, wall);
-        Dimensions.across(
-                sheet, left, right, ground + 3 * OFF, length(picture.face().width()));
+    /** Room for the bands at its right. */
+    double right() {
+        return 2 * OFF
+                + (picture.bands().size() > 1 ? Label.width("Band 00", Label.SMALL, false) : 0);
     }
 
-    private void levels(Sheet sheet, Scale scale, Box wall) {
-        List<Double> levels = levels().stream().sorted(Comparator.reverseOrder()).toList();
+    /** Room below it. */
+    double below() {
+        return corners().isEmpty() ? 4 * OFF : 7 * OFF;
+    }
+
+    /** Puts all of it around the wall. */
+    void draw(Sheet sheet, Scale scale, Box room) {
+        double ground = scale.y(picture.foot());
+        double right = scale.x(picture.width());
+        sheet.line(Stroke.HEAVY, scale.x(0) - OFF, ground, right + OFF, ground);
+        levels(sheet, scale, room);
+        bands(sheet, scale, room);
+        zones(sheet, scale, room);
+        corners(sheet, scale, room);
+        Dimensions.across(
+                sheet, scale.x(0), right, ground + below() - OFF, length(picture.width()));
+    }
+
+    private void levels(Sheet sheet, Scale scale, Box room) {
+        List<Double> levels = new ArrayList<>(levels());
+        java.util.Collections.reverse(levels);
         double x = scale.x(0) - OFF;
         double[] middles = levels.stream().mapToDouble(scale::y).toArray();
         double[] lengths = levels.stream().mapToDouble(at -> LINE).toArray();
-        double[] starts =
-                Spread.along(middles, lengths, wall.y(), scale.y(foot()) + LINE);
-        for (int i = 0; i < starts.length; i++) {
+        double[] starts = Spread.along(middles, lengths, room.y(), room.bottom());
+        for (int i = 0; i < middles.length; i++) {
             double y = middles[i];
-            double at = starts[i] + LINE / 2;
             Dimensions.level(sheet, x, y);
-            sheet.path(
-                    Stroke.FINE,
-                    List.of(
-                            new Point(scale.x(0), y),
-                            new Point(x, y),
-                            new Point(x - OFF, at)));
-            Label words = Label.centred(level(levels.get(i)), x - OFF - 2, at);
-            sheet.put(Label.end(words.words(), words.x(), words.y()));
+            sheet.line(Stroke.FINE, scale.x(0), y, x, y);
+            if (starts.length > 0) {
+                double at = starts[i] + LINE / 2;
+                Dimensions.leader(sheet, new Point(x, y), new Point(x - OFF, at));
+                Label words = Label.centred(level(levels.get(i)), 0, at);
+                sheet.put(Label.end(words.words(), x - OFF - 2, words.y()));
+            }
         }
-        Dimensions.up(sheet, scale.y(picture.top()), scale.y(foot()), x);
+        Dimensions.up(sheet, scale.y(picture.top()), scale.y(picture.foot()), x);
     }
 
-    private void zonesAbove(Sheet sheet, Scale scale, Box wall) {
-        List<Zone> zones = picture.zones();
-        if (zones.isEmpty()) {
+    private void bands(Sheet sheet, Scale scale, Box room) {
+        List<Band> bands = picture.bands();
+        if (bands.size() < 2) {
             return;
         }
-        double y = scale.y(picture.top()) - OFF;
+        int count = bands.size();
+        double x = scale.x(picture.width());
+        double[] middles = new double[count];
+        double[] lengths = new double[count];
+        for (int i = 0; i < count; i++) {
+            Band band = bands.get(count - 1 - i);
+            middles[i] = scale.y((band.from() + band.to()) / 2);
+            lengths[i] = LINE;
+            if (i > 0) {
+                double y = scale.y(band.to());
+                sheet.line(Stroke.DASHED, scale.x(0), y, x + OFF, y);
+            }
+        }
+        double[] starts = Spread.along(middles, lengths, room.y(), room.bottom());
+        for (int i = 0; i < starts.length; i++) {
+            double at = starts[i] + LINE / 2;
+            Dimensions.leader(
+                    sheet, new Point(x, middles[i]), new Point(x + 1.5 * OFF, at));
+            Label words = Label.centred("Band " + (count - i), 0, at);
+            sheet.put(Label.start(words.words(), x + 1.5 * OFF + 2, words.y()));
+        }
+    }
+
+    /** Names and widths of the zones over each part of the wall that ends at one level. */
+    private void zones(Sheet sheet, Scale scale, Box room) {
+        TreeMap<Double, List<ZoneRectangle>> tops = new TreeMap<>();
+        for (ZoneRectangle zone : picture.wall().zones()) {
+            if (reachesTheTop(zone)) {
+                tops.computeIfAbsent(zone.top().si(), top -> new ArrayList<>()).add(zone);
+            }
+        }
+        tops.descendingMap()
+                .values()
+                .forEach(
+                        zones -> {
+                            zones.sort((one, other) -> Double.compare(one.from().si(), other.from().si()));
+                            over(sheet, scale, room, zones);
+                        });
+    }
+
+    private boolean reachesTheTop(ZoneRectangle zone) {
+        double middle = (zone.from().si() + zone.to().si()) / 2;
+        return picture.wall().profile().stream()
+                .anyMatch(
+                        (ProfilePart part) ->
+                                part.from().si() < middle
+                                        && middle < part.to().si()
+                                        && Math.abs(part.top().si() - zone.top().si()) < SAME);
+    }
+
+    private void over(Sheet sheet, Scale scale, Box room, List<ZoneRectangle> zones) {
+        double y = scale.y(zones.get(0).top().si()) - OFF;
         double[] middles = new double[zones.size()];
         double[] lengths = new double[zones.size()];
         List<String> names = new ArrayList<>();
         List<String> widths = new ArrayList<>();
         for (int i = 0; i < zones.size(); i++) {
-            Zone zone = zones.get(i);
-            names.add(Words.fit("Zone " + zone.name(), Label.SMALL, NAME));
-            widths.add(length(zone.to() - zone.from()));
-            middles[i] = scale.x((zone.from() + zone.to()) / 2);
+            ZoneRectangle zone = zones.get(i);
+            names.add(Words.fit(name(zone), Label.SMALL, NAME));
+            widths.add(length(zone.to().si() - zone.from().si()));
+            middles[i] = scale.x((zone.from().si() + zone.to().si()) / 2);
             lengths[i] =
                     Math.max(
                                     Label.width(names.get(i), Label.SMALL, true),
                                     Label.width(widths.get(i), Label.SMALL, false))
                             + 6;
-            Dimensions.across(sheet, scale.x(zone.from()), scale.x(zone.to()), y);
+            Dimensions.across(sheet, scale.x(zone.from().si()), scale.x(zone.to().si()), y);
         }
-        double[] starts = Spread.along(middles, lengths, wall.x(), wall.right());
+        double[] starts =
+                Spread.along(
+                        middles,
+                        lengths,
+                        Math.max(room.x(), scale.x(zones.get(0).from().si()) - BEYOND),
+                        Math.min(
+                                room.right(),
+                                scale.x(zones.get(zones.size() - 1).to().si()) + BEYOND));
+        double low = y - 1.5 * OFF;
         for (int i = 0; i < starts.length; i++) {
             double at = starts[i] + lengths[i] / 2;
-            double low = y - 1.5 * OFF;
-            Dimensions.leader(sheet, new Point(middles[i], y), new Point(at, low + 2));
-            sheet.put(Label.middle(names.get(i), at, low - LINE).inBold());
-            sheet.put(Label.middle(widths.get(i), at, low));
-        }
-    }
-
-    /** Name and pressures of each zone, inside it and clear of other words. */
-    void zones(Sheet sheet, Scale scale) {
-        List<Box> bays =
-                picture.bays().stream()
-                        .map(bay -> scale.box(bay.offset(), bay.right(), bay.sill(), bay.top()))
-                        .toList();
-        for (Zone zone : picture.zones()) {
-            Box room = scale.box(zone.from(), zone.to(), zone.bottom(), zone.top()).inset(2);
-            List<String> lines = new ArrayList<>();
-            lines.add(Words.fit("Zone " + zone.name(), Label.SMALL, NAME));
-            picture.rows().stream()
-                    .filter(row -> row.zone().equals(zone.name()))
-                    .forEach(row -> lines.addAll(pressures.lines(row)));
-            List<String> name = lines.subList(0, 1);
-            if (!written(sheet, room, lines, false, bays)
-                    && !written(sheet, room, lines, false, List.of())
-                    && !written(sheet, room, lines, true, List.of())
-                    && !written(sheet, room, name, false, List.of())) {
-                written(sheet, room, name, true, List.of());
+            List<Label> both =
+                    List.of(
+                            Label.middle(names.get(i), at, low - LINE).inBold(),
+                            Label.middle(widths.get(i), at, low));
+            if (sheet.putIfFree(both, room)) {
+                Dimensions.leader(sheet, new Point(middles[i], y), new Point(at, low + 2));
             }
         }
     }
 
-    /** Sentences in the middle of the wall. */
-    void across(Sheet sheet, Scale scale, List<String> sentences) {
-        Box room =
-                scale.box(0, picture.face().width(), picture.face().base(), picture.top()).inset(4);
-        List<String> lines = new ArrayList<>();
-        sentences.forEach(
-                sentence -> lines.addAll(Words.wrap(sentence, Label.SMALL, room.width() / 1.2)));
-        written(sheet, room, lines, false, List.of());
+    /** A zone's name; words where nobody can say which zone it is. */
+    static String name(ZoneRectangle zone) {
+        return zone.zone() == null ? "Zone unknown" : "Zone " + zone.zone();
     }
 
-    /** Whether lines, the first in bold, had room somewhere beside what they should not hide. */
-    private static boolean written(
-            Sheet sheet, Box room, List<String> lines, boolean upright, List<Box> beside) {
-        for (int first = 0; first < TRIES; first++) {
-            for (int second = 0; second < TRIES; second++) {
-                double x = room.x() + room.width() * place(upright ? first : second);
-                double y = room.y() + room.height() * place(upright ? second : first);
-                List<Label> block = new ArrayList<>();
-                for (int i = 0; i < lines.size(); i++) {
-                    double off = (i - (lines.size() - 1) / 2.0) * LINE;
-                    Label label =
-                            upright
-                                    ? Label.centred(lines.get(i), x + off, y).turned()
-                                    : Label.centred(lines.get(i), x, y + off);
-                    block.add(i == 0 ? label.inBold() : label);
-                }
-                if (block.stream()
-                                .map(Label::box)
-                                .noneMatch(box -> beside.stream().anyMatch(box::overlaps))
-                        && sheet.putIfFree(block, room)) {
-                    return true;
-                }
-            }
+    /** Corners and free edges between the ends of the wall. */
+    private List<WallEdge> corners() {
+        return picture.wall().edges().stream()
+                .filter(
+                        edge ->
+                                edge.at().si() > SAME && edge.at().si() < picture.width() - SAME)
+                .sorted((one, other) -> Double.compare(one.at().si(), other.at().si()))
+                .toList();
+    }
+
+    private void corners(Sheet sheet, Scale scale, Box room) {
+        List<WallEdge> corners = corners();
+        double[] middles = new double[corners.size()];
+        double[] lengths = new double[corners.size()];
+        List<List<String>> words = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            WallEdge edge = corners.get(i);
+            words.add(List.of(name(edge), length(edge.at().si())));
+            middles[i] = scale.x(edge.at().si());
+            lengths[i] = Label.width(words.get(i).get(0), Label.SMALL, false) + 6;
+            sheet.line(
+                    Stroke.HEAVY,
+                    middles[i],
+                    scale.y(edge.bottom().si()),
+                    middles[i],
+                    scale.y(edge.top().si()));
         }
-        return false;
+        double[] starts = Spread.along(middles, lengths, room.x(), room.right());
+        double ground = scale.y(picture.foot());
+        for (int i = 0; i < starts.length; i++) {
+            double at = starts[i] + lengths[i] / 2;
+            Dimensions.leader(
+                    sheet, new Point(middles[i], ground), new Point(at, ground + 2 * OFF));
+            sheet.put(Label.middle(words.get(i).get(0), at, ground + 2 * OFF + 6));
+            sheet.put(Label.middle(words.get(i).get(1), at, ground + 2 * OFF + 6 + LINE));
+        }
     }
 
-    /** Parts of a length to try, from the middle outward. */
-    private static double place(int attempt) {
-        double step = (attempt + 1) / 2 / (double) TRIES;
-        return attempt % 2 == 0 ? 0.5 + step : 0.5 - step;
+    private String name(WallEdge edge) {
+        if (edge.kind() == Corner.Kind.REENTRANT) {
+            return "Re-entrant corner";
+        }
+        return edge.bottom().si() > picture.base() + SAME ? "Free edge" : "Outside corner";
     }
 
     /** The widths of a zone's stretches, for the legend. */
     String widths(String zone) {
-        return picture.zones().stream()
-                .filter(stretch -> stretch.name().equals(zone))
-                .map(stretch -> length(stretch.to() - stretch.from()))
+        return picture.wall().zones().stream()
+                .filter(stretch -> zone.equals(stretch.zone()))
+                .map(stretch -> length(stretch.to().si() - stretch.from().si()))
                 .distinct()
-                .collect(Collectors.joining(" and ", ", ", " wide"));
+                .collect(Collectors.joining(", ", ", ", " wide"));
     }
 }

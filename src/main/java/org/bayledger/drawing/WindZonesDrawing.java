@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.bayledger.check.Cautions;
+import org.bayledger.drawing.Sheet.Point;
 import org.bayledger.quantity.UnitSystem;
 import org.bayledger.review.Bay;
+import org.bayledger.review.ElevationZones.ProfilePart;
+import org.bayledger.review.ElevationZones.ZoneRectangle;
 import org.bayledger.review.ReviewResult;
 
 /**
@@ -18,10 +21,8 @@ final class WindZonesDrawing {
     private static final double LINE = 9;
     private static final double SWATCH = 22;
 
-    /** Room above the wall for the names and widths of zones, and below it for its width. */
+    /** Room above the wall for the names and widths of zones. */
     private static final double ABOVE = 44;
-
-    private static final double BELOW = 34;
 
     /** The wall is drawn no narrower and no lower than this, points. */
     private static final double LEAST = 120;
@@ -38,6 +39,7 @@ final class WindZonesDrawing {
     private final ElevationPicture picture;
     private final PressureTable pressures;
     private final WallLabels labels;
+    private final WallWords words;
 
     WindZonesDrawing(
             DrawingRequest request, ReviewResult result, UnitSystem units, String origin) {
@@ -46,7 +48,8 @@ final class WindZonesDrawing {
         this.origin = origin;
         picture = ElevationPicture.of(request, result);
         pressures = new PressureTable(picture, units);
-        labels = new WallLabels(picture, pressures, units);
+        labels = new WallLabels(picture, units);
+        words = new WallWords(picture, pressures);
     }
 
     /**
@@ -75,9 +78,7 @@ final class WindZonesDrawing {
         List<String> said = new ArrayList<>();
         said.add(title() + " of " + request.document().name() + ".");
         said.add("Basis of the pressures: " + pressures.basis() + ", in " + pressures.unit() + ".");
-        for (ElevationPicture.Row row : picture.rows()) {
-            said.add("Zone " + row.zone() + ": " + String.join("; ", pressures.lines(row)) + ".");
-        }
+        said.addAll(pressures.sentences());
         said.addAll(warnings());
         return String.join(" ", said);
     }
@@ -89,14 +90,15 @@ final class WindZonesDrawing {
             warnings.add("Wind pressures UNDETERMINED: the document gives no site.");
         } else if (picture.rows().isEmpty()) {
             warnings.add(
-                    "Wind pressures UNDETERMINED: the standard does not reach up to the top of this"
-                            + " elevation, or the document has nothing that the wind loads.");
+                    "Wind pressures UNDETERMINED: no zone of this elevation has any.");
+        } else if (pressures.hasGaps()) {
+            warnings.add("\u2013 stands for UNDETERMINED: no pressure is called out there.");
         }
         picture.withoutPressure()
                 .forEach(
                         (bay, items) ->
                                 warnings.add(
-                                        "UNDETERMINED, above the height that the standard reaches: "
+                                        "UNDETERMINED, no pressure is called out for "
                                                 + String.join(", ", items)
                                                 + "."));
         return warnings;
@@ -144,46 +146,57 @@ final class WindZonesDrawing {
             Scale scale = scale(wall);
             block(scale.words(), paper).draw(sheet, frame);
             wall(scale);
-            labels.around(sheet, scale, wall);
+            labels.draw(sheet, scale, wall);
             List<String> notes = bays(scale);
-            labels.zones(sheet, scale);
-            if (picture.zones().isEmpty()) {
-                labels.across(sheet, scale, warnings());
+            if (picture.rows().isEmpty()) {
+                words.across(sheet, scale, warnings());
             }
+            words.write(sheet, scale);
             right(new Box(body.right() - column, body.y(), column, body.height()), notes);
         }
 
         private Scale scale(Box wall) {
-            double gutter = labels.gutter();
             Box room =
                     new Box(
-                            wall.x() + gutter,
+                            wall.x() + labels.left(),
                             wall.y() + ABOVE,
-                            wall.width() - gutter - PAD,
-                            wall.height() - ABOVE - BELOW);
+                            wall.width() - labels.left() - labels.right(),
+                            wall.height() - ABOVE - labels.below());
             return Scale.fitting(
                     room,
                     0,
-                    picture.face().width(),
-                    labels.foot(),
+                    picture.width(),
+                    picture.foot(),
                     picture.top(),
                     Math.min(LEAST, room.height()));
         }
 
         private void wall(Scale scale) {
-            for (ElevationPicture.Zone zone : picture.zones()) {
-                sheet.area(
-                        Stroke.DASHED,
-                        scale.box(zone.from(), zone.to(), zone.bottom(), zone.top()),
-                        picture.hatch(zone.name()));
+            for (ZoneRectangle zone : picture.wall().zones()) {
+                Box area =
+                        scale.box(
+                                zone.from().si(),
+                                zone.to().si(),
+                                zone.bottom().si(),
+                                zone.top().si());
+                if (zone.zone() == null) {
+                    sheet.outline(Stroke.DASHED, area);
+                } else {
+                    sheet.area(Stroke.DASHED, area, picture.hatch(zone.zone()));
+                }
             }
             for (Bay bay : picture.bays()) {
                 grid(scale, bay);
             }
-            sheet.outline(
-                    Stroke.HEAVY,
-                    scale.box(
-                            0, picture.face().width(), picture.face().base(), picture.top()));
+            List<Point> outline = new ArrayList<>();
+            outline.add(new Point(scale.x(0), scale.y(picture.base())));
+            for (ProfilePart part : picture.wall().profile()) {
+                double top = scale.y(part.top().si());
+                outline.add(new Point(scale.x(part.from().si()), top));
+                outline.add(new Point(scale.x(part.to().si()), top));
+            }
+            outline.add(new Point(scale.x(picture.width()), scale.y(picture.base())));
+            sheet.shape(Stroke.HEAVY, outline, "none");
         }
 
         private void grid(Scale scale, Bay bay) {
@@ -241,31 +254,32 @@ final class WindZonesDrawing {
         private void right(Box column, List<String> notes) {
             double y = column.y();
             Table table = pressures.table();
-            List<String> words = new ArrayList<>(warnings());
+            List<String> said = new ArrayList<>(warnings());
             if (!picture.rows().isEmpty()) {
-                words.add(
-                        "+ acts toward the wall, \u2212 away from it. A design pressure is the"
-                                + " greatest of the zone for components of its kind.");
-                words.addAll(pressures.sizes());
+                said.add(
+                        "+ acts toward the wall, \u2212 away from it. Each pressure is that of the"
+                                + " smallest effective wind area of its kind at the top of the band: "
+                                + String.join(", ", pressures.sizes())
+                                + ".");
             }
             if (request.bay() != null) {
-                words.add("Bay " + request.bay() + " is drawn with a double line.");
+                said.add("Bay " + request.bay() + " is drawn with a double line.");
             }
-            words.addAll(notes);
+            said.addAll(notes);
             List<String> lines = new ArrayList<>();
-            for (String sentence : words) {
+            for (String sentence : said) {
                 lines.addAll(Words.wrap(sentence, Label.SMALL, column.width()));
             }
             double legend = (picture.shown().size() + 1) * (LINE + 5) + PAD;
             double rest = column.height() - legend - lines.size() * LINE - 2 * PAD;
             int shown = Math.min(table.rows().size(), Math.max(1, table.capacity(rest)));
             if (!table.rows().isEmpty()) {
-                table.part(0, shown).draw(sheet, column.x(), y);
-                y += table.part(0, shown).height() + PAD;
+                table.first(shown).draw(sheet, column.x(), y);
+                y += table.first(shown).height() + PAD;
             }
             if (shown < table.rows().size()) {
                 complete = false;
-                lines.add(0, (table.rows().size() - shown) + " more rows: see the windSchedule.");
+                lines.add(0, (table.rows().size() - shown) + " more rows: see elevationZones in the review.");
             }
             y = legend(column, y);
             for (String line : lines) {
