@@ -26,12 +26,15 @@ final class BayNames {
             y += 9;
             full.add(Label.centred(words, frame.middleX(), y));
         }
-        Label name = Label.centred(bay.id(), frame.middleX(), frame.middleY()).inBold();
+        Label plain = Label.centred(bay.id(), frame.middleX(), frame.middleY());
+        Label name = plain.inBold();
         Label mark =
                 Label.centred("(" + number + ")", frame.middleX(), frame.middleY()).inBold();
         if (sheet.putIfFree(full, frame)
                 || sheet.putIfFree(name, frame)
-                || sheet.putIfFree(name.turned(), frame)) {
+                || sheet.putIfFree(plain, frame)
+                || sheet.putIfFree(name.turned(), frame)
+                || sheet.putIfFree(plain.turned(), frame)) {
             return;
         }
         if (sheet.putIfFree(mark, frame) || sheet.putIfFree(mark.turned(), frame)) {

@@ -33,8 +33,8 @@ record ElevationPicture(
         List<Bay> bays,
         Map<String, List<String>> withoutPressure) {
 
-    /** How the review says that an item has no pressure. */
-    private static final String NO_PRESSURE = "WIND_NOT_";
+    /** The review's word for an item that stands higher than the standard reaches. */
+    private static final String NOT_COVERED = "WIND_NOT_COVERED_AT_THIS_HEIGHT";
 
     /**
      * A band of height.
@@ -68,7 +68,8 @@ record ElevationPicture(
             return java.util.Objects.equals(one.positive(), other.positive())
                     && java.util.Objects.equals(one.negative(), other.negative())
                     && one.effectiveWindArea().equals(other.effectiveWindArea())
-                    && one.basis() == other.basis();
+                    && one.basis() == other.basis()
+                    && one.source() == other.source();
         }
     }
 
@@ -146,12 +147,19 @@ record ElevationPicture(
                 continue;
             }
             for (ReviewItem item : bay.items()) {
-                if (item.findings().stream().anyMatch(f -> f.code().startsWith(NO_PRESSURE))) {
+                if (hasNoPressure(item)) {
                     without.computeIfAbsent(bay.id(), id -> new ArrayList<>()).add(item.id());
                 }
             }
         }
         return without;
+    }
+
+    private static boolean hasNoPressure(ReviewItem item) {
+        ReviewItem.Wind wind = item.wind();
+        return wind != null
+                ? wind.positive() == null || wind.negative() == null
+                : item.findings().stream().anyMatch(said -> said.code().equals(NOT_COVERED));
     }
 
     /** The rows of all bands, from the top of the wall down. */

@@ -13,6 +13,7 @@ import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.FeetInches;
 import org.bayledger.quantity.Quantity;
 import org.bayledger.quantity.UnitSystem;
+import org.bayledger.review.PressureSource;
 import org.bayledger.review.ReviewResult.Component;
 import org.bayledger.review.ReviewResult.Strip;
 import org.bayledger.review.ReviewResult.WindRow;
@@ -48,7 +49,7 @@ record PressureTable(ElevationPicture picture, UnitSystem units) {
         boolean banded = picture.bands().size() > 1;
         boolean placed = picture.bands().stream().anyMatch(PressureTable::hasZonesTwice);
         List<List<String>> heads = new ArrayList<>();
-        heads.add(List.of(banded ? "Band" : "Zone", ""));
+        heads.add(List.of(banded ? "Band, up to" : "Zone", ""));
         if (banded) {
             heads.add(List.of("Zone", ""));
         }
@@ -66,7 +67,7 @@ record PressureTable(ElevationPicture picture, UnitSystem units) {
                 List<String> cells = new ArrayList<>();
                 if (banded) {
                     boolean first = row.equals(band.rows().get(0));
-                    cells.add(first ? (i + 1) + ": " + levels(band) : "");
+                    cells.add(first ? (i + 1) + ": " + length(band.to()) : "");
                 }
                 cells.add(Words.fit(row.zone(), Label.SMALL, NAME));
                 if (placed) {
@@ -134,6 +135,13 @@ record PressureTable(ElevationPicture picture, UnitSystem units) {
             }
         }
         return said;
+    }
+
+    /** Whether some pressures come from a source of the caller's own. */
+    boolean has(PressureSource source) {
+        return picture.rows().stream()
+                .flatMap(row -> row.pressures().values().stream())
+                .anyMatch(row -> row.source() == source);
     }
 
     /** Whether a pressure is missing. */

@@ -86,8 +86,12 @@ final class WindZonesDrawing {
     /** What has no pressure, in words. */
     private List<String> warnings() {
         List<String> warnings = new ArrayList<>();
-        if (request.document().site() == null) {
-            warnings.add("Wind pressures UNDETERMINED: the document gives no site.");
+        if (picture.rows().isEmpty()
+                && request.document().site() == null
+                && request.document().specifiedPressures() == null) {
+            warnings.add(
+                    "Wind pressures UNDETERMINED: the document gives neither a site nor specified"
+                            + " pressures.");
         } else if (picture.rows().isEmpty()) {
             warnings.add(
                     "Wind pressures UNDETERMINED: no zone of this elevation has any.");
@@ -114,7 +118,7 @@ final class WindZonesDrawing {
                                 new TitleBlock.Entry("Elevation", request.elevation())),
                         List.of(
                                 new TitleBlock.Entry(
-                                        "Pressures by", Wording.source(request.document(), units)),
+                                        "Pressures by", Wording.source(request.document(), pressures, units)),
                                 new TitleBlock.Entry("Basis of the pressures", pressures.basis()),
                                 new TitleBlock.Entry(
                                         "Units", pressures.unit() + ", " + Wording.lengths(units))),

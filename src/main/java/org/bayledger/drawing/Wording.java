@@ -1,10 +1,14 @@
 package org.bayledger.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
 import org.bayledger.quantity.UnitSystem;
+import org.bayledger.review.PressureSource;
 import org.bayledger.review.ReviewDocument;
 import org.bayledger.wind.Site;
+import org.bayledger.wind.SpecifiedPressures;
 import org.bayledger.wind.WindStandard;
 
 /** Words that several drawings share. */
@@ -12,20 +16,26 @@ final class Wording {
 
     private Wording() {}
 
-    /** Where the wind pressures of a document come from. */
-    static String source(ReviewDocument document, UnitSystem units) {
+    /** Where the pressures of an elevation come from. */
+    static String source(ReviewDocument document, PressureTable pressures, UnitSystem units) {
+        List<String> sources = new ArrayList<>();
+        SpecifiedPressures specified = document.specifiedPressures();
         Site site = document.site();
-        if (site == null) {
-            return "none: the document gives no site";
+        if (specified != null && pressures.has(PressureSource.SPECIFIED)) {
+            sources.add("specified: " + specified.source());
         }
-        String ground =
-                site.exposureCategory() != null
-                        ? ", exposure " + site.exposureCategory()
-                        : ", terrain " + site.terrainCategory();
-        return name(site.standard())
-                + ", basic wind speed "
-                + Quantity.of(Dimension.SPEED, site.basicWindSpeed()).text(units)
-                + ground;
+        if (site != null && pressures.has(PressureSource.COMPUTED)) {
+            String ground =
+                    site.exposureCategory() != null
+                            ? ", exposure " + site.exposureCategory()
+                            : ", terrain " + site.terrainCategory();
+            sources.add(
+                    name(site.standard())
+                            + ", basic wind speed "
+                            + Quantity.of(Dimension.SPEED, site.basicWindSpeed()).text(units)
+                            + ground);
+        }
+        return sources.isEmpty() ? "nothing: UNDETERMINED" : String.join("; ", sources);
     }
 
     private static String name(WindStandard standard) {

@@ -169,8 +169,29 @@ class WindZonesDrawingTest {
         Map<String, Object> document = Walls.demo();
         document.remove("site");
         assertThat(Walls.drawn(document).texts())
-                .contains("Wind pressures UNDETERMINED: the document gives no site.")
-                .contains("none: the document gives no site");
+                .contains("nothing: UNDETERMINED", "undetermined", "Zone unknown")
+                .anySatisfy(
+                        said -> assertThat(said).startsWith("Wind pressures UNDETERMINED: the"));
+    }
+
+    /** Specified pressures are shown as they are given, and what they leave out is said. */
+    @Test
+    void showsSpecifiedPressuresAndWhatTheyLeaveOut() {
+        Map<String, Object> document = Walls.demo();
+        document.put(
+                "specifiedPressures",
+                Walls.tree(
+                        "{'source':'Report <1> & 2','basis':'ALLOWABLE_STRESS','pressures':["
+                                + "{'zone':'4','positive':'21 psf','negative':'-23 psf'},"
+                                + "{'zone':'5','positive':'22 psf'}]}"));
+        Drawn drawn = Walls.drawn(document);
+        assertThat(drawn.texts())
+                .contains("+21", "\u221223", "+22", "\u2013", "allowable-stress level")
+                .contains("specified: Report <1> & 2")
+                .doesNotContain("strength level");
+        assertThat(String.join(" ", drawn.texts()))
+                .contains("stands for UNDETERMINED", "N-201/lite/1-1");
+        assertThat(drawn.overlaps()).isEmpty();
     }
 
     @Test
@@ -204,7 +225,7 @@ class WindZonesDrawingTest {
     void takesHostileNamesForNames() {
         String script = "<script>alert('1')</script>&amp;\"]]>";
         Map<String, Object> document = Walls.demo();
-        document.put("name", script + "\u0001\ufffe\u202e\u0645\u0628 " + "long ".repeat(30));
+        document.put("name", script + "\ufffe\u202e\u0645\u0628 " + "long ".repeat(30));
         Walls.element(document, "elevations", 0).put("id", "N<&\">");
         Walls.element(document, "bays", 0).put("id", "<b>'&\u202e");
         for (int i = 0; i < 4; i++) {
