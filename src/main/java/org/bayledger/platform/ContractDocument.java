@@ -19,6 +19,7 @@ import io.swagger.v3.oas.models.tags.Tag;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.TreeMap;
@@ -35,6 +36,7 @@ import org.springdoc.core.customizers.OpenApiCustomizer;
 final class ContractDocument implements OpenApiCustomizer {
 
     private static final String JSON = "application/json";
+    private static final String SVG = "image/svg+xml";
 
     /** Parameters that mean the same in every operation; an endpoint's own words come first. */
     private static final Map<String, String> SHARED_PARAMETERS =
@@ -101,7 +103,7 @@ final class ContractDocument implements OpenApiCustomizer {
         if (operation.getRequestBody() != null) {
             Content content = operation.getRequestBody().getContent();
             replace(content, Direction.REQUEST, schemas);
-            example(content, operation.getOperationId() + ".request.json");
+            example(content, operation.getOperationId() + ".request");
         }
     }
 
@@ -122,7 +124,7 @@ final class ContractDocument implements OpenApiCustomizer {
                         if (status.startsWith("2")) {
                             example(
                                     response.getContent(),
-                                    operation.getOperationId() + ".response.json");
+                                    operation.getOperationId() + ".response");
                         }
                     });
             problems.addTo(path, operation);
@@ -158,15 +160,32 @@ final class ContractDocument implements OpenApiCustomizer {
 
     private void example(@Nullable Content content, String resource) {
         MediaType media = content == null ? null : content.get(JSON);
-        JsonNode example = media == null ? null : resource(resource);
-        if (media != null && example != null) {
-            media.setExample(example);
+        if (media != null) {
+            byte[] example = resource(resource + ".json");
+            if (example != null) {
+                media.setExample(tree(example));
+            }
+        }
+        MediaType drawing = content == null ? null : content.get(SVG);
+        if (drawing != null) {
+            byte[] example = resource(resource + ".svg");
+            if (example != null) {
+                drawing.setExample(new String(example, StandardCharsets.UTF_8));
+            }
         }
     }
 
-    private @Nullable JsonNode resource(String name) {
+    private JsonNode tree(byte[] example) {
+        try {
+            return json.readTree(example);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private byte @Nullable [] resource(String name) {
         try (InputStream in = getClass().getResourceAsStream("/contract/" + name)) {
-            return in == null ? null : json.readTree(in);
+            return in == null ? null : in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

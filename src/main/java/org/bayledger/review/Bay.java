@@ -73,27 +73,33 @@ public record Bay(
     }
 
     /** Width of the bay, m. */
-    double width() {
+    public double width() {
         return columns.stream().mapToDouble(Double::doubleValue).sum();
     }
 
     /** Height of the bay, m. */
-    double height() {
+    public double height() {
         return rows.stream().mapToDouble(Double::doubleValue).sum();
     }
 
+    /** Area of its smallest lite, m2. */
+    double smallestLite() {
+        return columns.stream().mapToDouble(Double::doubleValue).min().orElse(0)
+                * rows.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+    }
+
     /** Distance of the bay's right edge from the elevation's left edge, m. */
-    double right() {
+    public double right() {
         return offset + width();
     }
 
     /** Level of the bay's top above the building datum, m. */
-    double top() {
+    public double top() {
         return sill + height();
     }
 
     /** Distance of the left edge of a column, counted from 1, from the elevation's left edge, m. */
-    double columnStart(int column) {
+    public double columnStart(int column) {
         double at = offset;
         for (int i = 0; i < column - 1; i++) {
             at += columns.get(i);
@@ -102,7 +108,7 @@ public record Bay(
     }
 
     /** Height of the bottom edge of a row, counted from 1, above the bay's sill, m. */
-    double rowStart(int row) {
+    public double rowStart(int row) {
         double at = 0;
         for (int i = 0; i < row - 1; i++) {
             at += rows.get(i);

@@ -9,9 +9,12 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.bayledger.check.Faults;
+import org.bayledger.check.FaultsException;
 import org.bayledger.check.Pointer;
 import org.bayledger.quantity.UnitSystem;
 import org.bayledger.wind.Site;
+import org.bayledger.wind.SpecifiedPressures;
+import org.bayledger.wind.ZoneScheme;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param name name of the job
  * @param units units of the answer where the caller asks for none; absent: SI
  * @param site the building and its wind
+ * @param specifiedPressures wind pressures that come with the job; on the elevations that they name
+ *     they are used instead of computed ones, and compared with them where there is a site
  * @param glassTypes glass build-ups by name
  * @param sections framing sections by name
  * @param elevations faces of the building
@@ -29,6 +34,7 @@ public record ReviewDocument(
         @NotBlank @Size(max = 200) String name,
         @Nullable UnitSystem units,
         @Nullable Site site,
+        @Nullable SpecifiedPressures specifiedPressures,
         @Size(max = 1000) @Nullable List<GlassType> glassTypes,
         @Size(max = 1000) @Nullable List<SectionType> sections,
         @Size(min = 1, max = 1000) List<Elevation> elevations,
@@ -56,9 +62,15 @@ public record ReviewDocument(
         Set<String> metal = unique(faults, "/sections", sections, SectionType::id);
         unique(faults, "/elevations", elevations, Elevation::id);
         unique(faults, "/bays", bays, Bay::id);
+        if (site != null) {
+            meanRoofHeights(faults, site, elevations);
+        }
         Map<String, Elevation> faces =
                 elevations.stream()
                         .collect(Collectors.toMap(Elevation::id, e -> e, (first, again) -> first));
+        if (specifiedPressures != null) {
+            specified(faults, specifiedPressures, site, faces.keySet());
+        }
         long lites = 0;
         for (int i = 0; i < bays.size(); i++) {
             Bay bay = bays.get(i);
@@ -133,6 +145,47 @@ public record ReviewDocument(
         }
     }
 
+    /** Whether the site's rules hold for the mean roof height of each part of an elevation. */
+    private static void meanRoofHeights(Faults faults, Site site, List<Elevation> elevations) {
+        for (int i = 0; i < elevations.size(); i++) {
+            List<Step> parts = elevations.get(i).parts();
+            for (int j = 0; j < parts.size(); j++) {
+                Double height = parts.get(j).meanRoofHeight();
+                try {
+                    if (height != null) {
+                        site.withMeanRoofHeight(height);
+                    }
+                } catch (FaultsException refused) {
+                    String at = "/elevations/" + i + "/steps/" + j + "/meanRoofHeight";
+                    refused.faults()
+                            .forEach(
+                                    fault ->
+                                            faults.outOfRange(
+                                                    at,
+                                                    "with it, the site's "
+                                                            + fault.pointer().substring(1)
+                                                            + " "
+                                                            + fault.detail()));
+                }
+            }
+        }
+    }
+
+    private static void specified(
+            Faults faults, SpecifiedPressures specified, @Nullable Site site, Set<String> faces) {
+        String at = WallWind.SPECIFIED + "/pressures";
+        for (int i = 0; i < specified.pressures().size(); i++) {
+            String elevation = specified.pressures().get(i).elevation();
+            named(faults, Pointer.child(at, i) + "/elevation", elevation, faces);
+        }
+        faults.require(
+                site == null || specified.scheme() == ZoneScheme.of(site.standard()),
+                at,
+                "have zones that the site's standard, "
+                        + (site == null ? "" : site.standard())
+                        + ", does not have");
+    }
+
     private static void placed(Faults faults, String at, Bay bay, Elevation face) {
         faults.require(
                 bay.right() <= face.width() + SLACK,
@@ -143,9 +196,11 @@ public record ReviewDocument(
                 at + "/sill",
                 "lies below the base of elevation " + face.id());
         faults.require(
-                bay.top() <= face.base() + face.height() + SLACK,
+                bay.top() <= face.topBetween(bay.offset(), bay.right()) + SLACK,
                 at + "/sill",
-                "with its rows the bay reaches above the top of elevation " + face.id());
+                "with its rows the bay reaches above the top of elevation "
+                        + face.id()
+                        + (face.steps() == null ? "" : " where it stands"));
     }
 
     /** Units of an answer for which the caller asked for none. */

@@ -20,9 +20,10 @@ final class VerticalReview {
 
     /**
      * The greatest forces that any vertical of the bay puts on an anchor, N, at allowable-stress
-     * level, positive in the pressure's direction.
+     * level, positive in the pressure's direction, and the wind on that vertical.
      */
-    record Force(double underPositive, double underNegative) {}
+    record Force(
+            double underPositive, double underNegative, ReviewItem.@Nullable Wind wind) {}
 
     private final ReviewContext context;
     private final Bay bay;
@@ -83,18 +84,17 @@ final class VerticalReview {
         }
         double width = vertical.tributaryWidth();
         double span = held.shortestSpan();
-        double area =
-                context.pressures == null
-                        ? span * width
-                        : context.pressures.effectiveWindArea(span, width);
-        ReviewContext.Seen seen =
-                context.wind(
+        double foot = bay.sill() + held.start();
+        WallWind.Seen seen =
+                context.wind.on(
                         pointer,
-                        bay.elevation(),
-                        vertical.at() - vertical.left(),
-                        vertical.at() + vertical.right(),
-                        area,
-                        bay.sill() + held.start() + held.length());
+                        new WallWind.Patch(
+                                bay.elevation(),
+                                vertical.at() - vertical.left(),
+                                vertical.at() + vertical.right(),
+                                foot,
+                                foot + held.length(),
+                                context.wind.effectiveWindArea(span, width)));
         List<Finding> own = new ArrayList<>(held.findings());
         edgeOfWall(vertical, own);
         boolean alone = !carriesPieceAbove();
@@ -132,7 +132,7 @@ final class VerticalReview {
                                             context.deflectionRule,
                                             null);
                             FramingResult result = FramingCheck.run(request, context.reporting);
-                            handOn(held, result);
+                            handOn(held, result, seen.wind());
                             return new Checked.Ran(request, result, result.outcome());
                         });
         return held.certain() && alone ? checked : checked.atLeast(Verdict.UNDETERMINED);
@@ -188,14 +188,18 @@ final class VerticalReview {
         }
     }
 
-    private void handOn(MullionLine held, FramingResult result) {
+    private void handOn(
+            MullionLine held, FramingResult result, ReviewItem.@Nullable Wind wind) {
         for (FramingResult.Reaction reaction : result.reactions()) {
             Anchor anchor = held.anchorAt(bay, reaction.at().si());
             if (anchor != null
                     && reaction.underPositive() != null
                     && reaction.underNegative() != null) {
                 Force force =
-                        new Force(reaction.underPositive().si(), reaction.underNegative().si());
+                        new Force(
+                                reaction.underPositive().si(),
+                                reaction.underNegative().si(),
+                                wind);
                 forces.merge(anchor.id(), force, VerticalReview::greater);
             }
         }

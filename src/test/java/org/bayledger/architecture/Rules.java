@@ -71,6 +71,7 @@ record Rules(String root) {
         }
         rules.put("only endpoints, ledger and platform see Spring", springIsAtTheEdge());
         rules.put("calculations import only what mathematics needs", calculationsAreBare());
+        rules.put("drawings import only what mathematics and XML need", drawingsAreBare());
         rules.put("calculations have no clock, randomness or I/O", calculationsArePure());
         rules.put("every package is null-marked", packagesAreNullMarked());
         rules.replaceAll((name, rule) -> rule.as(name).allowEmptyShould(false));
@@ -96,7 +97,7 @@ record Rules(String root) {
 
     private DescribedPredicate<JavaClass> edge() {
         return describe(
-                "endpoints, ledger, drawing's endpoints and platform",
+                "endpoints, ledger and platform",
                 type ->
                         type.getSimpleName().endsWith("Endpoint")
                                 || type.getName().contains("Endpoint$")
@@ -124,18 +125,40 @@ record Rules(String root) {
                         type ->
                                 resideInAPackage(in("quantity")).test(type)
                                         || resideInAPackage(in("check")).test(type));
+        DescribedPredicate<JavaClass> drawings = resideInAPackage(in("drawing"));
         return classes()
-                .that(calculations().and(DescribedPredicate.not(readers)))
+                .that(
+                        calculations()
+                                .and(DescribedPredicate.not(readers))
+                                .and(DescribedPredicate.not(drawings)))
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(bare());
+    }
+
+    /** Drawings write XML with what Java has for it; nothing else does. */
+    private ArchRule drawingsAreBare() {
+        return classes()
+                .that(calculations())
+                .and()
+                .resideInAPackage(in("drawing"))
                 .should()
                 .onlyDependOnClassesThat()
                 .resideInAnyPackage(
-                        root + "..",
-                        "org.bayledger..",
-                        "java..",
-                        "org.hipparchus..",
-                        "org.jspecify..",
-                        "jakarta.validation.constraints..",
-                        "com.fasterxml.jackson.annotation..");
+                        Stream.concat(Stream.of(bare()), Stream.of("javax.xml.stream.."))
+                                .toArray(String[]::new));
+    }
+
+    private String[] bare() {
+        return new String[] {
+            root + "..",
+            "org.bayledger..",
+            "java..",
+            "org.hipparchus..",
+            "org.jspecify..",
+            "jakarta.validation.constraints..",
+            "com.fasterxml.jackson.annotation.."
+        };
     }
 
     private ArchRule calculationsArePure() {

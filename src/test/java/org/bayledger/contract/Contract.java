@@ -5,12 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
 import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.dataformat.yaml.YAMLMapper;
@@ -24,6 +32,7 @@ public final class Contract {
     private static final String IRI = "https://bayledger.example/openapi.json";
     private static final List<String> METHODS =
             List.of("get", "put", "post", "delete", "options", "head", "patch", "trace");
+    private static final String SVG = "image/svg+xml";
     private static final JsonMapper JSON = JsonMapper.shared();
 
     /** Read on first use, so that it may be written anew before. */
@@ -126,6 +135,9 @@ public final class Contract {
         JsonNode content = document.at(pointer + "/content");
         assertThat(content.propertyNames()).as(pointer).isNotEmpty();
         String media = content.propertyNames().iterator().next();
+        if (media.equals(SVG)) {
+            return faultsOfDrawing(body);
+        }
         return errors(pointer + "/content" + pointer(media) + "/schema", body);
     }
 
@@ -140,6 +152,26 @@ public final class Contract {
                 .stream()
                 .map(error -> error.getInstanceLocation() + " " + error.getMessage())
                 .toList();
+    }
+
+    /** A drawing has to be XML that names itself SVG; any schema of texts would let more pass. */
+    private static List<String> faultsOfDrawing(String body) {
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultNSInstance();
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            Element root =
+                    factory.newDocumentBuilder()
+                            .parse(new InputSource(new StringReader(body)))
+                            .getDocumentElement();
+            return "http://www.w3.org/2000/svg".equals(root.getNamespaceURI())
+                            && "svg".equals(root.getLocalName())
+                    ? List.of()
+                    : List.of("is no SVG but " + root.getNodeName());
+        } catch (ParserConfigurationException | SAXException e) {
+            return List.of("is no XML: " + e.getMessage());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Schemas and properties without a description. */
@@ -210,6 +242,16 @@ public final class Contract {
                     .mapToInt(Integer::parseInt)
                     .findFirst()
                     .orElseThrow();
+        }
+
+        /** Whether it answers with a drawing rather than with JSON. */
+        boolean draws() {
+            return node.at("/responses/" + success() + "/content").has(SVG);
+        }
+
+        /** Name of the file with the example of its answer. */
+        String exampleOfAnAnswer() {
+            return id() + ".response." + (draws() ? "svg" : "json");
         }
 
         boolean takesBody() {

@@ -23,6 +23,7 @@ final class Story {
             Pattern.compile(
                     "[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}" // an identifier
                             + "|[0-9a-f]{64}" // a hash
+                            + "|hash [0-9a-f]{12}\\b" // the first digits of one
                             + "|\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(?:\\.\\d+)?Z"); // an
 
     // instant
@@ -96,7 +97,11 @@ final class Story {
 
     /** An answer without what differs from run to run. */
     static JsonNode stable(JsonNode answer) {
-        return JsonMapper.shared()
-                .readTree(CHANGING.matcher(answer.toString()).replaceAll("changing"));
+        return JsonMapper.shared().readTree(stable(answer.toString()));
+    }
+
+    /** A text without what differs from run to run. */
+    static String stable(String answer) {
+        return CHANGING.matcher(answer).replaceAll("changing");
     }
 }

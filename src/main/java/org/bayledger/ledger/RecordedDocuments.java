@@ -1,0 +1,39 @@
+package org.bayledger.ledger;
+
+import org.bayledger.check.Binder;
+import org.bayledger.check.StrictJson;
+import org.bayledger.review.ReviewDocument;
+import org.springframework.stereotype.Component;
+
+/** Gives recorded documents to those who make something of them. */
+@Component
+public class RecordedDocuments {
+
+    private final Ledger ledger;
+    private final LedgerStore store;
+    private final Wholes wholes;
+
+    RecordedDocuments(Ledger ledger, LedgerStore store, Wholes wholes) {
+        this.ledger = ledger;
+        this.store = store;
+        this.wholes = wholes;
+    }
+
+    /**
+     * The document of a revision.
+     *
+     * @param projectId as it stands in the address
+     * @param number likewise
+     * @throws org.bayledger.check.FaultsException where today's rules refuse the document
+     */
+    public RecordedDocument read(String projectId, String number) {
+        Project project = ledger.project(Caller.OPEN, projectId);
+        Revision revision = ledger.revision(project, number);
+        byte[] document = wholes.document(project, revision, store.bays(project, revision.number()));
+        return new RecordedDocument(
+                revision.number(),
+                revision.hash(),
+                revision.engineVersion(),
+                Binder.bind(StrictJson.read(document), ReviewDocument.class));
+    }
+}
