@@ -169,7 +169,8 @@ final class HorizontalReview {
                                             List.of(new GlassEdge(0, span)),
                                             null,
                                             context.deflectionRule,
-                                            stress);
+                                            stress,
+                                            context.deflectionLoadFactor);
                             FramingResult result = FramingCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());
                         });
@@ -252,6 +253,7 @@ final class HorizontalReview {
                                             null,
                                             null,
                                             context.deflectionRule,
+                                            null,
                                             null);
                             FramingResult result = FramingCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());

@@ -30,6 +30,10 @@ final class ReviewContext {
     final Layout layout;
     final @Nullable SitePressures pressures;
     final DeflectionRule deflectionRule;
+
+    /** The site's explicit share of the strength-level wind for deflections; null: none chosen. */
+    final @Nullable Double deflectionLoadFactor;
+
     private final Map<String, GlassType> glass = new HashMap<>();
     private final Map<String, Section> sections = new HashMap<>();
     private final Map<String, List<ZoneStrip>> strips = new HashMap<>();
@@ -47,6 +51,7 @@ final class ReviewContext {
         deflectionRule = european ? DeflectionRule.EN_13830 : DeflectionRule.IBC;
         SitePressures found = document.site() == null ? null : SitePressures.of(document.site());
         pressures = found;
+        deflectionLoadFactor = found == null ? null : found.serviceabilityFactor();
         if (found != null) {
             for (Elevation face : document.elevations()) {
                 strips.put(
