@@ -108,6 +108,10 @@ final class AsceDerivation {
         }
     }
 
+    private static String line(AreaLine line, double area) {
+        return line.words("ft2", Imperial.SQUARE_FOOT) + line.remark(area);
+    }
+
     private String limits() {
         return ", at least 16 psf"
                 + (site.basis() == LoadBasis.ALLOWABLE_STRESS ? "; then 0.6 W" : "");
@@ -133,7 +137,7 @@ final class AsceDerivation {
                 prefix + "external coefficient toward the wall",
                 Dimension.NONE,
                 walls.figures.toward(area),
-                "straight on log A" + walls.figures.towardLine().remark(area) + reduction,
+                line(walls.figures.towardLine(), area) + reduction,
                 source);
         if (!parapet) {
             trace.step(
@@ -152,7 +156,7 @@ final class AsceDerivation {
                     prefix + "external coefficient in zone " + zone,
                     Dimension.NONE,
                     walls.figures.away(zone, area),
-                    "straight on log A" + walls.figures.awayLine(zone).remark(area) + reduction,
+                    line(walls.figures.awayLine(zone), area) + reduction,
                     source);
             if (!parapet) {
                 trace.step(
@@ -181,7 +185,7 @@ final class AsceDerivation {
                 prefix + "external coefficient of the roof behind the parapet",
                 Dimension.NONE,
                 roof.at(area),
-                "straight on log A, roof zone 3, or 2 from a parapet of 3 ft" + roof.remark(area),
+                line(roof, area) + ", of roof zone 3, or 2 from a parapet of 3 ft",
                 source);
         trace.step(
                 "p+",

@@ -65,7 +65,7 @@ final class EnDerivation {
                 "external coefficient with wind from behind (zone E)",
                 Dimension.NONE,
                 walls.leeward,
-                "straight on h/d",
+                "-0.3 at h/d 0.25, -0.5 at 1, -0.7 at 5, straight between",
                 PRESSURE_CLAUSE);
     }
 
@@ -93,7 +93,7 @@ final class EnDerivation {
                 what + ": external coefficient with wind onto the face (zone D)",
                 Dimension.NONE,
                 walls.windward.at(area),
-                "straight on log A between 1 and 10 m2 and on h/d" + walls.windward.remark(area),
+                walls.windward.words("m2", 1) + ", read on h/d" + walls.windward.remark(area),
                 PRESSURE_CLAUSE);
         boolean parapet = walls.parapet(height) == WallRules.Parapet.COVERED;
         if (!parapet) {
@@ -111,7 +111,7 @@ final class EnDerivation {
                     what + ": external coefficient in zone " + zone,
                     Dimension.NONE,
                     EnWalls.side(zone).at(area),
-                    "straight on log A between 1 and 10 m2" + EnWalls.side(zone).remark(area),
+                    EnWalls.side(zone).words("m2", 1) + EnWalls.side(zone).remark(area),
                     PRESSURE_CLAUSE);
             if (parapet) {
                 explainParapet(what, zone, area, height);

@@ -4,7 +4,6 @@ import static org.bayledger.wind.Imperial.MPH;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.bayledger.check.Finding;
 import org.jspecify.annotations.Nullable;
 
@@ -209,7 +208,7 @@ final class SiteFindings {
         if (factor == null || choice == null) {
             return;
         }
-        String share = String.format(Locale.ROOT, "%.3g", factor);
+        String share = String.valueOf(Math.round(factor * 1000) / 1000.0);
         findings.add(
                 Finding.note(
                         "SERVICEABILITY_WIND_CHOSEN",
