@@ -73,6 +73,7 @@ public final class FramingCheck {
             trace.step("b", "tributary width", Dimension.DISTANCE, width, "input", "input");
             trace.step("w", "load per length", Dimension.LINE_LOAD, w, "max(p+, -p-) b", "statics");
             loads.add(BeamLoad.uniform(0, request.length(), w));
+            undetermined(DeflectionLoad.explain(request, trace, findings));
         } else {
             deadLoads(loads);
         }
@@ -142,7 +143,8 @@ public final class FramingCheck {
                         Cautions.with(
                                 "Connections, splices, fasteners and anchors of the member are not"
                                         + " checked here.")),
-                Quantity.of(Dimension.LENGTH, Math.abs(deflection.value())),
+                Quantity.of(
+                        Dimension.LENGTH, request.onDeflection() * Math.abs(deflection.value())),
                 governing.limit(),
                 ratio,
                 Quantity.of(Dimension.MOMENT, Math.abs(moment.value())),

@@ -5,6 +5,7 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.bayledger.check.Faults;
 import org.bayledger.check.Load;
+import org.bayledger.check.LoadBasis;
 import org.bayledger.check.Measured;
 import org.bayledger.check.Measured.Sign;
 import org.bayledger.mechanics.BeamModel;
@@ -30,6 +31,10 @@ import org.jspecify.annotations.Nullable;
  * @param deflectionRule published rule for deflection; absent: IBC
  * @param concurrentBendingStress greatest bending stress from the other axis that acts at the same
  *     time, Pa; added to this axis's own
+ * @param deflectionLoadFactor share of the strength-level wind W that the deflection of spans and
+ *     overhangs is checked under, by the caller's explicit choice; absent: 0.6. It never touches
+ *     stresses, reactions and edges of glass. Under 0.6 it is not for members that support glass
+ *     (IBC 2021, 1604.3.7). Under wind only, and not with CHARACTERISTIC pressures
  */
 public record FramingRequest(
         Axis axis,
@@ -48,7 +53,9 @@ public record FramingRequest(
         @Measured(value = Dimension.LENGTH, sign = Sign.POSITIVE) @Nullable Double deflectionLimit,
         @Nullable DeflectionRule deflectionRule,
         @Measured(value = Dimension.STRESS, sign = Sign.NOT_NEGATIVE)
-                @Nullable Double concurrentBendingStress) {
+                @Nullable Double concurrentBendingStress,
+        @Measured(value = Dimension.NONE, sign = Sign.POSITIVE, max = 1)
+                @Nullable Double deflectionLoadFactor) {
 
     public FramingRequest {
         supports = List.copyOf(supports);
@@ -66,7 +73,18 @@ public record FramingRequest(
             faults.require(
                     load == null, "/load", "belongs to axis WIND; give lineLoad, pointLoads");
             faults.require(glassEdges == null, "/glassEdges", "belongs to axis WIND");
+            faults.require(
+                    deflectionLoadFactor == null,
+                    "/deflectionLoadFactor",
+                    "belongs to axis WIND; weight is not reduced");
         }
+        faults.require(
+                deflectionLoadFactor == null
+                        || load == null
+                        || load.basis() != LoadBasis.CHARACTERISTIC,
+                "/deflectionLoadFactor",
+                "is a share of the strength-level wind of ASCE/SEI 7; deflections under"
+                        + " CHARACTERISTIC pressures are checked as they are");
         for (int i = 0; pointLoads != null && i < pointLoads.size(); i++) {
             faults.require(
                     pointLoads.get(i).at() <= length,
@@ -98,6 +116,16 @@ public record FramingRequest(
         return deflectionRule == null ? DeflectionRule.IBC : deflectionRule;
     }
 
+    /**
+     * What deflections under the load at allowable-stress level, 0.6 W, are multiplied by: 1 unless
+     * the caller chose another share of W.
+     */
+    double onDeflection() {
+        return deflectionLoadFactor == null
+                ? 1
+                : deflectionLoadFactor / Load.ALLOWABLE_STRESS_FACTOR;
+    }
+
     FramingRequest withSection(Section changed) {
         return with(changed, tributaryWidth, supports);
     }
@@ -125,6 +153,7 @@ public record FramingRequest(
                 glassEdges,
                 deflectionLimit,
                 deflectionRule,
-                concurrentBendingStress);
+                concurrentBendingStress,
+                deflectionLoadFactor);
     }
 }

@@ -11,7 +11,8 @@ import org.jspecify.annotations.Nullable;
  * How a member answers its load.
  *
  * @param outcome verdict, utilization, findings, remedies, trace, cautions
- * @param maxDeflection greatest deflection in absolute value anywhere on the member
+ * @param maxDeflection greatest deflection in absolute value anywhere on the member, under the load
+ *     for deflections
  * @param deflectionLimit limit of the span or overhang with the greatest ratio of deflection to
  *     limit
  * @param deflectionUtilization that greatest ratio

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.check.AllowableLoad;
 import org.bayledger.check.Trace;
-import org.bayledger.mechanics.BeamExtreme;
 import org.bayledger.mechanics.BeamOverhang;
 import org.bayledger.mechanics.BeamReaction;
 import org.bayledger.mechanics.BeamSolution;
@@ -29,16 +28,20 @@ final class MemberResponse {
                 : request.rule().underDeadLoad(span);
     }
 
-    /** Each span on the chord between its supports, each overhang with twice its length. */
+    /**
+     * Each span on the chord between its supports, each overhang with twice its length, under the
+     * load for deflections.
+     */
     static List<FramingResult.Span> spans(FramingRequest request, BeamSolution beam) {
         List<FramingResult.Span> spans = new ArrayList<>();
+        double factor = request.onDeflection();
         for (BeamSpan span : beam.spans()) {
             spans.add(
                     span(
                             span.from(),
                             span.to(),
                             false,
-                            span.deflection(),
+                            factor * span.deflection().value(),
                             limit(request, span.length())));
         }
         for (BeamOverhang overhang : beam.overhangs()) {
@@ -49,15 +52,15 @@ final class MemberResponse {
                             from,
                             to,
                             true,
-                            overhang.deflection(),
+                            factor * overhang.deflection().value(),
                             limit(request, 2 * overhang.length())));
         }
         return List.copyOf(spans);
     }
 
     private static FramingResult.Span span(
-            double from, double to, boolean overhang, BeamExtreme deflection, double limit) {
-        double size = Math.abs(deflection.value());
+            double from, double to, boolean overhang, double deflection, double limit) {
+        double size = Math.abs(deflection);
         return new FramingResult.Span(
                 Quantity.of(Dimension.DISTANCE, from),
                 Quantity.of(Dimension.DISTANCE, to),
@@ -112,7 +115,8 @@ final class MemberResponse {
                 "its greatest deflection from the chord between its supports",
                 Dimension.LENGTH,
                 governing.deflection().si(),
-                "exact beam elements; 5 w L^4 / (384 E I) for one span",
+                "exact beam elements; 5 w L^4 / (384 E I) for one span"
+                        + (request.deflectionLoadFactor() == null ? "" : ", times f,d / 0.6"),
                 "Euler-Bernoulli beam");
         boolean wind = request.axis() == Axis.WIND;
         DeflectionRule rule = request.rule();

@@ -173,7 +173,8 @@ final class HorizontalReview {
                                             List.of(new GlassEdge(0, span)),
                                             null,
                                             context.deflectionRule,
-                                            stress);
+                                            stress,
+                                            context.deflectionLoadFactor);
                             FramingResult result = FramingCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());
                         });
@@ -256,6 +257,7 @@ final class HorizontalReview {
                                             null,
                                             null,
                                             context.deflectionRule,
+                                            null,
                                             null);
                             FramingResult result = FramingCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());

@@ -7,6 +7,7 @@ import org.bayledger.framing.DeflectionRule;
 import org.bayledger.framing.Section;
 import org.bayledger.glass.SealedUnit;
 import org.bayledger.glazing.GlassBuildUp;
+import org.bayledger.wind.SitePressures;
 import org.bayledger.wind.ZoneScheme;
 import org.jspecify.annotations.Nullable;
 
@@ -18,6 +19,10 @@ final class ReviewContext {
     final Layout layout;
     final WallWind wind;
     final DeflectionRule deflectionRule;
+
+    /** The site's explicit share of the strength-level wind for deflections; null: none chosen. */
+    final @Nullable Double deflectionLoadFactor;
+
     private final Map<String, GlassType> glass = new HashMap<>();
     private final Map<String, Section> sections = new HashMap<>();
     private final Map<String, Double> widths = new HashMap<>();
@@ -32,6 +37,8 @@ final class ReviewContext {
         wind = new WallWind(document, reporting);
         deflectionRule =
                 wind.scheme() == ZoneScheme.EN ? DeflectionRule.EN_13830 : DeflectionRule.IBC;
+        SitePressures site = wind.site();
+        deflectionLoadFactor = site == null ? null : site.serviceabilityFactor();
     }
 
     /** The build-up of a glass type, or null where none was named. */

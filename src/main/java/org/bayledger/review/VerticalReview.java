@@ -130,7 +130,8 @@ final class VerticalReview {
                                             glassEdges(vertical, held),
                                             null,
                                             context.deflectionRule,
-                                            null);
+                                            null,
+                                            context.deflectionLoadFactor);
                             FramingResult result = FramingCheck.run(request, context.reporting);
                             handOn(held, result, seen.wind());
                             return new Checked.Ran(request, result, result.outcome());

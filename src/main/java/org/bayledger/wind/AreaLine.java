@@ -22,6 +22,28 @@ record AreaLine(double small, double atSmall, double large, double atLarge) {
         return atSmall + (atLarge - atSmall) * Math.log(area / small) / Math.log(large / small);
     }
 
+    /**
+     * The line in words, so that a coefficient can be redone by hand: {@code 1 at 10 ft2 to 0.7 at
+     * 500 ft2, straight on log A}.
+     *
+     * @param unit name of the unit of area
+     * @param size that unit, m2
+     */
+    String words(String unit, double size) {
+        return "%s at %d %s to %s at %d %s, straight on log A"
+                .formatted(
+                        rounded(atSmall),
+                        Math.round(small / size),
+                        unit,
+                        rounded(atLarge),
+                        Math.round(large / size),
+                        unit);
+    }
+
+    private static double rounded(double coefficient) {
+        return Math.round(coefficient * 1e4) / 1e4;
+    }
+
     /** What to say of an area in the derivation: on the line or on one of its flat ends. */
     String remark(double area) {
         if (area < small) {

@@ -18,7 +18,8 @@ enum AsceEdition {
             "30.3.2",
             "Table 26.11-1",
             "30.4.2 and Fig. 30.4-1",
-            "30.6.2 and Fig. 30.6-1"),
+            "30.6.2 and Fig. 30.6-1",
+            "30.9"),
     /** ASCE/SEI 7-16. */
     SEVEN_16(
             "ASCE/SEI 7-16",
@@ -26,7 +27,8 @@ enum AsceEdition {
             "26.10.2",
             "Table 26.13-1",
             "30.3.2 and Fig. 30.3-1",
-            "30.5.2 and Fig. 30.5-1"),
+            "30.5.2 and Fig. 30.5-1",
+            "30.8"),
     /** ASCE/SEI 7-22. */
     SEVEN_22(
             "ASCE/SEI 7-22",
@@ -34,7 +36,8 @@ enum AsceEdition {
             "26.10.2",
             "Table 26.13-1",
             "30.3.2 and Fig. 30.3-1",
-            "30.4.2 and Fig. 30.4-1");
+            "30.4.2 and Fig. 30.4-1",
+            "30.6");
 
     private final String title;
     private final String exposureTable;
@@ -42,6 +45,7 @@ enum AsceEdition {
     private final String internalTable;
     private final String lowRise;
     private final String highRise;
+    private final String parapet;
 
     AsceEdition(
             String title,
@@ -49,13 +53,15 @@ enum AsceEdition {
             String velocityPressure,
             String internalTable,
             String lowRise,
-            String highRise) {
+            String highRise,
+            String parapet) {
         this.title = title;
         this.exposureTable = exposureTable;
         this.velocityPressure = velocityPressure;
         this.internalTable = internalTable;
         this.lowRise = lowRise;
         this.highRise = highRise;
+        this.parapet = parapet;
     }
 
     static AsceEdition of(WindStandard standard) {
@@ -140,6 +146,11 @@ enum AsceEdition {
     /** Where the pressures on walls stand. */
     String wallSource(boolean low) {
         return cite(low ? lowRise : highRise);
+    }
+
+    /** Where the load cases of parapets stand. */
+    String parapetSource() {
+        return cite(parapet);
     }
 
     /** A place in this edition. */

@@ -3,17 +3,13 @@ package org.bayledger.wind;
 import java.util.List;
 import java.util.Objects;
 import org.bayledger.check.Trace;
-import org.bayledger.quantity.Dimension;
 
 /**
  * Walls of rectangular buildings after EN 1991-1-4:2005 with recommended values (from memory).
  *
  * <pre>
- * kr = 0.19 (z0 / 0.05 m)^0.07            cr(z) = kr ln(z / z0), z at least zmin       4.3.2
- * vm(z) = cr(z) c0 vb                                                                  4.3.1
- * Iv(z) = kI / (c0 ln(z / z0)), kI = 1                                                 4.4
- * qp(z) = (1 + 7 Iv(z)) rho vm(z)^2 / 2, rho = 1.25 kg/m3                              4.5
  * w = qp(ze) cpe - qp(zi) cpi                                                          5.2
+ * w = qp(h) cp,net, either sign, on a parapet                                          7.4.1
  * </pre>
  *
  * <p>Every place on a face has wind onto it (zone D), from behind (zone E) and along it (zones A,
@@ -23,17 +19,16 @@ import org.bayledger.quantity.Dimension;
  * the building's greatest and the depth d its least horizontal dimension, whatever the wind's
  * direction: both are on the safe side for e = min(b, 2 h), for ze and for h/d.
  *
+ * <p>A component that reaches into the parapet, the upper part of h, has the greater of those and
+ * the parapet's own: cp,net of Table 7.9 for a solid parapet with return corners no shorter than it
+ * is high. Its zones A to 0.3, B to 2, C to 4 times its height and D are read at the near end of
+ * the wall's zone, where they are the greatest.
+ *
  * <p>Results are characteristic values; partial factors are the caller's. The structural factor cs
  * cd of cladding is 1 (6.2(1)). Valid to a height of 200 m, h/d up to 5, and without a dominant
  * opening.
  */
 final class EnWalls implements WallRules {
-
-    /** Air density, kg/m3 (4.5(1)). */
-    static final double AIR_DENSITY = 1.25;
-
-    /** Roughness length of terrain II, m, that the terrain factor refers to. */
-    private static final double REFERENCE_ROUGHNESS = 0.05;
 
     /** Internal pressure coefficient where the openings are not known (7.2.9(6)). */
     private static final double INTERNAL_OVERPRESSURE = 0.2;
@@ -52,20 +47,17 @@ final class EnWalls implements WallRules {
     private static final AreaLine ZONE_B = new AreaLine(1, -1.1, 10, -0.8);
     private static final AreaLine ZONE_C = new AreaLine(1, -0.5, 10, -0.5);
 
-    private static final String PRESSURE_CLAUSE = "EN 1991-1-4:2005, Table 7.1 (from memory)";
-    private static final String PROFILE_CLAUSE = "EN 1991-1-4:2005, 4.3 to 4.5 (from memory)";
-
-    private final Site site;
-    private final TerrainCategory terrain;
-    private final double breadth;
-    private final double e;
-    private final AreaLine windward;
-    private final double leeward;
-    private final double atRoof;
+    final Site site;
+    final EnProfile profile;
+    final double breadth;
+    final double e;
+    final AreaLine windward;
+    final double leeward;
+    final double atRoof;
 
     EnWalls(Site site) {
         this.site = site;
-        terrain = Objects.requireNonNull(site.terrainCategory());
+        profile = new EnProfile(site);
         breadth = Objects.requireNonNull(site.crosswindBreadth());
         e = Math.min(breadth, 2 * site.meanRoofHeight());
         double slenderness = slenderness();
@@ -76,11 +68,11 @@ final class EnWalls implements WallRules {
                         10,
                         interpolate(WINDWARD_10, slenderness));
         leeward = interpolate(LEEWARD, slenderness);
-        atRoof = peakPressure(site.meanRoofHeight());
+        atRoof = profile.peakPressure(site.meanRoofHeight());
     }
 
     /** Ratio h/d, by which Table 7.1 is entered. */
-    private double slenderness() {
+    double slenderness() {
         return site.meanRoofHeight() / site.leastHorizontalDimension();
     }
 
@@ -92,37 +84,6 @@ final class EnWalls implements WallRules {
         int row = slenderness <= SLENDERNESS[1] ? 0 : 1;
         double share = (slenderness - SLENDERNESS[row]) / (SLENDERNESS[row + 1] - SLENDERNESS[row]);
         return values[row] + Math.min(share, 1) * (values[row + 1] - values[row]);
-    }
-
-    /** Natural logarithm of the height over the roughness length, from zmin up. */
-    private double logarithm(double z) {
-        return Math.log(Math.max(z, terrain.minimumHeight()) / terrain.roughnessLength());
-    }
-
-    /** Roughness factor cr(z) at a height, m. */
-    private double roughness(double z) {
-        return terrainFactor() * logarithm(z);
-    }
-
-    /** Terrain factor kr. */
-    private double terrainFactor() {
-        return 0.19 * Math.pow(terrain.roughnessLength() / REFERENCE_ROUGHNESS, 0.07);
-    }
-
-    /** Mean wind velocity vm(z), m/s. */
-    private double meanSpeed(double z) {
-        return roughness(z) * site.topography() * site.basicWindSpeed();
-    }
-
-    /** Turbulence intensity Iv(z). */
-    private double turbulence(double z) {
-        return 1 / (site.topography() * logarithm(z));
-    }
-
-    /** Peak velocity pressure qp(z), Pa. */
-    double peakPressure(double z) {
-        double mean = meanSpeed(z);
-        return (1 + 7 * turbulence(z)) * AIR_DENSITY / 2 * mean * mean;
     }
 
     /**
@@ -163,10 +124,10 @@ final class EnWalls implements WallRules {
 
     /** qp at the top of the building, or of a component that stands higher. */
     private double besideAndBehind(double height) {
-        return height > site.meanRoofHeight() ? peakPressure(height) : atRoof;
+        return height > site.meanRoofHeight() ? profile.peakPressure(height) : atRoof;
     }
 
-    private static AreaLine side(String zone) {
+    static AreaLine side(String zone) {
         return switch (zone) {
             case "A" -> ZONE_A;
             case "B" -> ZONE_B;
@@ -176,148 +137,66 @@ final class EnWalls implements WallRules {
     }
 
     @Override
+    public Parapet parapet(double height) {
+        Double parapet = site.parapetHeight();
+        double h = site.meanRoofHeight();
+        if (!Imperial.atMost(height, h)) {
+            return Parapet.NOT_GIVEN;
+        }
+        return parapet != null && Imperial.lessThan(h - parapet, height)
+                ? Parapet.COVERED
+                : Parapet.NONE;
+    }
+
+    /** Net coefficient cp,net of the parapet beside a zone of the wall, either sign (Table 7.9). */
+    double parapetCoefficient(String zone) {
+        double near =
+                switch (zone) {
+                    case "A" -> 0;
+                    case "B" -> e / 5;
+                    case "C" -> e;
+                    default -> throw new IllegalArgumentException("no wall zone " + zone);
+                };
+        double ratio = near / Objects.requireNonNull(site.parapetHeight());
+        if (ratio < 0.3) {
+            return 2.1;
+        }
+        if (ratio < 2) {
+            return 1.8;
+        }
+        return ratio < 4 ? 1.4 : 1.2;
+    }
+
+    double wallToward(double area, double height) {
+        return profile.peakPressure(referenceHeight(height)) * windward.at(area)
+                - besideAndBehind(height) * INTERNAL_SUCTION;
+    }
+
+    double wallAway(String zone, double area, double height) {
+        return besideAndBehind(height)
+                * (Math.min(side(zone).at(area), leeward) - INTERNAL_OVERPRESSURE);
+    }
+
+    @Override
     public ZonePressure pressure(String zone, double area, double height) {
-        double q = besideAndBehind(height);
+        double positive = wallToward(area, height);
+        double negative = wallAway(zone, area, height);
+        if (parapet(height) == Parapet.COVERED) {
+            double net = atRoof * parapetCoefficient(zone);
+            positive = Math.max(positive, net);
+            negative = Math.min(negative, -net);
+        }
         return new ZonePressure(
-                zone,
-                area,
-                height,
-                peakPressure(referenceHeight(height)) * windward.at(area) - q * INTERNAL_SUCTION,
-                q * (Math.min(side(zone).at(area), leeward) - INTERNAL_OVERPRESSURE),
-                site.basis());
+                zone, area, height, new DesignPressure.Characteristic(positive, negative), null);
     }
 
     @Override
     public void explain(Trace trace) {
-        double h = site.meanRoofHeight();
-        trace.step(
-                "vb",
-                "basic wind velocity, 10 min mean",
-                Dimension.SPEED,
-                site.basicWindSpeed(),
-                "input",
-                "input");
-        trace.step(
-                "c0",
-                "orography factor",
-                Dimension.NONE,
-                site.topography(),
-                site.topographicFactor() == null ? "not given: flat ground only" : "input",
-                PROFILE_CLAUSE);
-        trace.step(
-                "z0",
-                "roughness length of terrain " + terrain,
-                Dimension.DISTANCE,
-                terrain.roughnessLength(),
-                "Table 4.1",
-                PROFILE_CLAUSE);
-        trace.step(
-                "kr",
-                "terrain factor",
-                Dimension.NONE,
-                terrainFactor(),
-                "0.19 (z0 / 0.05 m)^0.07",
-                PROFILE_CLAUSE);
-        trace.step("h", "height of the building", Dimension.DISTANCE, h, "input", "input");
-        trace.step(
-                "vm(h)",
-                "mean wind velocity at h",
-                Dimension.SPEED,
-                meanSpeed(h),
-                "kr ln(h / z0) c0 vb, h at least zmin",
-                PROFILE_CLAUSE);
-        trace.step(
-                "Iv(h)",
-                "turbulence intensity at h",
-                Dimension.NONE,
-                turbulence(h),
-                "1 / (c0 ln(h / z0))",
-                PROFILE_CLAUSE);
-        trace.step(
-                "qp(h)",
-                "peak velocity pressure at h",
-                Dimension.PRESSURE,
-                atRoof,
-                "(1 + 7 Iv) 0.5 (1.25 kg/m3) vm^2",
-                PROFILE_CLAUSE);
-        trace.step(
-                "h/d",
-                "height over depth",
-                Dimension.NONE,
-                slenderness(),
-                "depth d taken as the least horizontal dimension",
-                PRESSURE_CLAUSE);
-        trace.step(
-                "e",
-                "measure of the end zones: A to e/5, B to e",
-                Dimension.DISTANCE,
-                e,
-                "min(b, 2 h), breadth b taken as the greatest horizontal dimension",
-                "EN 1991-1-4:2005, Fig. 7.5 (from memory)");
-        trace.step(
-                "cpe,E",
-                "external coefficient with wind from behind (zone E)",
-                Dimension.NONE,
-                leeward,
-                "straight on h/d",
-                PRESSURE_CLAUSE);
+        new EnDerivation(this, trace).ofBuilding();
     }
 
     @Override
     public void explain(Trace trace, String what, List<String> zones, double area, double height) {
-        double ze = referenceHeight(height);
-        String beside = height > site.meanRoofHeight() ? "qp(ze)" : "qp(h)";
-        trace.step(
-                "A",
-                what + ": loaded area",
-                Dimension.AREA,
-                area,
-                "span times tributary width, or as given",
-                "EN 1991-1-4:2005, 7.2.1 (from memory)");
-        trace.step(
-                "ze",
-                what + ": reference height with wind onto the face",
-                Dimension.DISTANCE,
-                ze,
-                "b up to b, h below the top, the component's top between and above the roof; h"
-                        + " where h <= b",
-                "EN 1991-1-4:2005, Fig. 7.4 (from memory)");
-        trace.step(
-                "qp(ze)",
-                what + ": peak velocity pressure at ze",
-                Dimension.PRESSURE,
-                peakPressure(ze),
-                "(1 + 7 Iv) 0.5 (1.25 kg/m3) vm^2",
-                PROFILE_CLAUSE);
-        trace.step(
-                "cpe,D",
-                what + ": external coefficient with wind onto the face (zone D)",
-                Dimension.NONE,
-                windward.at(area),
-                "straight on log A between 1 and 10 m2 and on h/d" + windward.remark(area),
-                PRESSURE_CLAUSE);
-        trace.step(
-                "w+",
-                what + ": pressure toward the wall, characteristic",
-                Dimension.PRESSURE,
-                pressure("C", area, height).positive(),
-                "qp(ze) cpe,D + 0.3 " + beside,
-                "EN 1991-1-4:2005, 5.2 and 7.2.9(6) (from memory)");
-        for (String zone : zones) {
-            trace.step(
-                    "cpe," + zone,
-                    what + ": external coefficient in zone " + zone,
-                    Dimension.NONE,
-                    side(zone).at(area),
-                    "straight on log A between 1 and 10 m2" + side(zone).remark(area),
-                    PRESSURE_CLAUSE);
-            trace.step(
-                    "w-",
-                    what + ": pressure away from the wall in zone " + zone + ", characteristic",
-                    Dimension.PRESSURE,
-                    pressure(zone, area, height).negative(),
-                    beside + " (min(cpe," + zone + "; cpe,E) - 0.2)",
-                    "EN 1991-1-4:2005, 5.2 and 7.2.9(6) (from memory)");
-        }
+        new EnDerivation(this, trace).ofComponent(what, zones, area, height);
     }
 }

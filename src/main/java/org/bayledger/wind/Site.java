@@ -41,6 +41,17 @@ import org.jspecify.annotations.Nullable;
  *     and less than 90 ft that is no taller than its least width (an exception in ASCE/SEI 7)
  * @param windborneDebrisRegion whether the site lies in a wind-borne debris region (ASCE/SEI 7);
  *     asked for where the basic wind speed reaches 130 mph
+ * @param topography the ridge, escarpment or hill on which the building stands, from which the
+ *     factor follows at every height; instead of topographicFactor
+ * @param parapetHeight height of the parapet, m: ASCE/SEI 7, above the mean roof height, for roofs
+ *     of up to 7 degrees (10 above 60 ft); EN 1991-1-4, the upper part of meanRoofHeight. What
+ *     reaches into it has the pressures of a parapet, with wind on both faces
+ * @param riskCategory risk category for which the basic wind speed was mapped (ASCE/SEI 7)
+ * @param unusualShape true where the building is not of regular shape, or where its site lies in
+ *     channelled or buffeting wind: only a wind-tunnel test or recognised literature gives its
+ *     pressures
+ * @param serviceability the caller's own choice of wind for deflection limits (ASCE/SEI 7); absent:
+ *     none, deflections are checked under the design pressures at allowable-stress level
  */
 public record Site(
         WindStandard standard,
@@ -61,7 +72,13 @@ public record Site(
         @Measured(value = Dimension.NONE, min = 1, max = 3) @Nullable Double topographicFactor,
         @Nullable LoadBasis designBasis,
         @Nullable Boolean lowRiseAlternative,
-        @Nullable Boolean windborneDebrisRegion) {
+        @Nullable Boolean windborneDebrisRegion,
+        @Nullable Topography topography,
+        @Measured(value = Dimension.DISTANCE, sign = Measured.Sign.POSITIVE, max = 30)
+                @Nullable Double parapetHeight,
+        @Nullable RiskCategory riskCategory,
+        @Nullable Boolean unusualShape,
+        @Nullable Serviceability serviceability) {
 
     /**
      * Greatest reference height of EN 1991-1-4, m (1.1(2) and 4.3.2(1); from memory). It is below
@@ -105,10 +122,16 @@ public record Site(
                         "is for a mean roof height above 60 ft and below 90 ft that does not exceed"
                                 + " the least horizontal dimension");
             }
+            if (serviceability != null && serviceability.windSpeed() != null) {
+                faults.require(
+                        Imperial.atMost(serviceability.windSpeed(), basicWindSpeed),
+                        "/serviceability/windSpeed",
+                        "must be at most the basic wind speed");
+            }
             if (exposureCategory != null) {
                 double top = AsceEdition.of(standard).gradientHeight(exposureCategory);
                 faults.require(
-                        meanRoofHeight <= top,
+                        meanRoofHeight + parapetOrNone(parapetHeight) <= top,
                         "/meanRoofHeight",
                         "exceeds the height up to which the standard defines its profile, "
                                 + Math.round(top / FOOT)
@@ -120,6 +143,17 @@ public record Site(
             absent(faults, exposureCategory, standard, "exposureCategory", "terrainCategory");
             absent(faults, lowRiseAlternative, standard, "lowRiseAlternative", "none of it");
             absent(faults, windborneDebrisRegion, standard, "windborneDebrisRegion", "none of it");
+            absent(faults, riskCategory, standard, "riskCategory", "none of it");
+            absent(
+                    faults,
+                    serviceability,
+                    standard,
+                    "serviceability",
+                    "its characteristic pressures for deflections");
+            faults.require(
+                    parapetOrNone(parapetHeight) < meanRoofHeight,
+                    "/parapetHeight",
+                    "is a part of meanRoofHeight and must be less than it");
             faults.require(
                     designBasis == null || designBasis == LoadBasis.CHARACTERISTIC,
                     "/designBasis",
@@ -148,6 +182,13 @@ public record Site(
                             || Imperial.atMost(leastHorizontalDimension, crosswindBreadth),
                     "/crosswindBreadth",
                     "is the greatest horizontal dimension: at least leastHorizontalDimension");
+        }
+        if (topography != null) {
+            topography.require(standard, faults);
+            faults.require(
+                    topographicFactor == null,
+                    "/topography",
+                    "give either topography or topographicFactor");
         }
         faults.throwIfAny();
     }
@@ -180,9 +221,17 @@ public record Site(
         return designBasis == null ? LoadBasis.CHARACTERISTIC : designBasis;
     }
 
-    /** The factor for topography that is computed with: that of flat ground where none is given. */
-    double topography() {
+    /** The one factor for topography at every height, 1 where none is given. */
+    double flatFactor() {
         return topographicFactor == null ? 1 : topographicFactor;
+    }
+
+    /**
+     * Share of the strength-level pressure that the caller chose for deflection limits; null where
+     * none was chosen, which leaves them at 0.6.
+     */
+    public @Nullable Double serviceabilityFactor() {
+        return serviceability == null ? null : serviceability.of(basicWindSpeed);
     }
 
     /** Greatest height of a component, m, for which the standard defines its profile. */
@@ -190,6 +239,10 @@ public record Site(
         return exposureCategory == null
                 ? EN_GREATEST_HEIGHT
                 : AsceEdition.of(standard).gradientHeight(exposureCategory);
+    }
+
+    private static double parapetOrNone(@Nullable Double parapetHeight) {
+        return parapetHeight == null ? 0 : parapetHeight;
     }
 
     private static void required(

@@ -33,6 +33,7 @@ final class SiteFindings {
         height(site, findings);
         speed(site, findings);
         if (site.standard().isAsce()) {
+            riskCategory(site, findings);
             debris(site, findings);
             groundElevation(site, findings);
         } else {
@@ -46,27 +47,64 @@ final class SiteFindings {
                                     + " may set other profiles, coefficients and reference"
                                     + " heights."));
         }
-        if (site.standard() == WindStandard.ASCE_7_22) {
-            findings.add(
-                    Finding.note(
-                            "TORNADO_LOADS_NOT_COVERED",
-                            "/standard",
-                            "ASCE/SEI 7-22 chapter 32 asks for tornado loads on buildings of Risk"
-                                    + " Category III and IV in tornado-prone regions. They are not part"
-                                    + " of these pressures."));
-        }
+        tornado(site, findings);
+        serviceability(site, findings);
         return List.copyOf(findings);
     }
 
     private static void topography(Site site, List<Finding> findings) {
-        if (site.topographicFactor() == null) {
+        Topography hill = site.topography();
+        if (hill != null) {
+            onHill(site, hill, findings);
+        } else if (site.topographicFactor() == null) {
             findings.add(
                     Finding.action(
                             "TOPOGRAPHY_NOT_STATED",
                             "/topographicFactor",
                             "No topographic factor was given. The pressures hold on flat ground"
                                     + " only; on a hill, ridge or escarpment they are greater. State the"
-                                    + " factor, 1 for flat ground."));
+                                    + " factor, 1 for flat ground, or describe the feature in"
+                                    + " topography."));
+        }
+    }
+
+    private static void onHill(Site site, Topography hill, List<Finding> findings) {
+        ExposureCategory exposure = site.exposureCategory();
+        if (exposure == null) {
+            if (!new EnOrography(hill).bigEnough()) {
+                findings.add(
+                        Finding.info(
+                                "TOPOGRAPHY_DOES_NOT_COUNT",
+                                "/topography",
+                                "The upwind slope is under 0.05: EN 1991-1-4 takes the ground as"
+                                        + " flat."));
+            }
+        } else if (!new AsceHill(hill, exposure).bigEnough()) {
+            findings.add(
+                    Finding.note(
+                            "TOPOGRAPHY_DOES_NOT_COUNT",
+                            "/topography",
+                            "The feature is lower than "
+                                    + (exposure == ExposureCategory.B ? "60 ft" : "15 ft")
+                                    + " or flatter than H/Lh 0.2: by ASCE/SEI 7, 26.8.1, the"
+                                    + " topographic factor is 1."));
+        } else if (hill.isolated() == null) {
+            findings.add(
+                    Finding.note(
+                            "TAKEN_AS_ISOLATED",
+                            "/topography/isolated",
+                            "It was not stated whether the feature stands alone upwind and is twice"
+                                    + " as high as the terrain around it (ASCE/SEI 7, 26.8.1). It is"
+                                    + " taken to be so, which is on the safe side; where it is not,"
+                                    + " state isolated false."));
+        } else if (!hill.isolated()) {
+            findings.add(
+                    Finding.note(
+                            "TOPOGRAPHY_DOES_NOT_COUNT",
+                            "/topography/isolated",
+                            "The feature is stated not to stand alone: by ASCE/SEI 7, 26.8.1, the"
+                                    + " topographic factor is 1. The pressures rest on that"
+                                    + " statement."));
         }
     }
 
@@ -79,6 +117,16 @@ final class SiteFindings {
                             "The building is taller than 120 m (394 ft). Pressures on its cladding"
                                     + " call for a wind-tunnel test; those given here are the standard's"
                                     + " for a building of regular shape."));
+        }
+        if (Boolean.TRUE.equals(site.unusualShape())) {
+            findings.add(
+                    Finding.action(
+                            "UNUSUAL_SHAPE",
+                            "/unusualShape",
+                            "The building or its site is stated to be unusual. The standard's"
+                                    + " pressures are for buildings of regular shape and do not hold"
+                                    + " here: take them from a wind-tunnel test or recognised"
+                                    + " literature."));
         }
     }
 
@@ -113,7 +161,8 @@ final class SiteFindings {
                             "/windborneDebrisRegion",
                             "The site lies in a wind-borne debris region. Show that the glazing is"
                                     + " impact-resistant or protected; otherwise it counts as openings"
-                                    + " and the enclosure classification may not hold."));
+                                    + " and the enclosure classification may not hold. Impact itself"
+                                    + " is not checked here."));
         } else if (inRegion == null && Imperial.atMost(DEBRIS_SPEED, site.basicWindSpeed())) {
             findings.add(
                     Finding.action(
@@ -122,6 +171,64 @@ final class SiteFindings {
                             "The basic wind speed reaches 130 mph and it was not stated whether the"
                                     + " site lies in a wind-borne debris region, which bears on the"
                                     + " glazing and on the enclosure classification."));
+        }
+    }
+
+    private static void riskCategory(Site site, List<Finding> findings) {
+        if (site.riskCategory() == null) {
+            findings.add(
+                    Finding.note(
+                            "RISK_CATEGORY_NOT_STATED",
+                            "/riskCategory",
+                            "It was not stated for which risk category the basic wind speed was"
+                                    + " mapped. ASCE/SEI 7 has a map for each: make sure that the"
+                                    + " speed is the one of this building's category."));
+        }
+    }
+
+    /** ASCE/SEI 7-22, chapter 32: Risk Category III and IV in tornado-prone regions. */
+    private static void tornado(Site site, List<Finding> findings) {
+        RiskCategory category = site.riskCategory();
+        if (site.standard() == WindStandard.ASCE_7_22
+                && category != RiskCategory.I
+                && category != RiskCategory.II) {
+            findings.add(
+                    Finding.note(
+                            "TORNADO_LOADS_NOT_COVERED",
+                            "/standard",
+                            "ASCE/SEI 7-22 chapter 32 asks for tornado loads on buildings of Risk"
+                                    + " Category III and IV in tornado-prone regions. They are not part"
+                                    + " of these pressures."));
+        }
+    }
+
+    private static void serviceability(Site site, List<Finding> findings) {
+        Double factor = site.serviceabilityFactor();
+        Serviceability choice = site.serviceability();
+        if (factor == null || choice == null) {
+            return;
+        }
+        String share = String.valueOf(Math.round(factor * 1000) / 1000.0);
+        findings.add(
+                Finding.note(
+                        "SERVICEABILITY_WIND_CHOSEN",
+                        "/serviceability",
+                        "By the caller's choice deflections are looked at under "
+                                + share
+                                + " of the strength-level wind. Those pressures are for deflection"
+                                + " limits only, never for strength, glass, anchors or water. Reason"
+                                + " given: "
+                                + choice.reason()));
+        if (factor < Serviceability.LEAST_FOR_GLASS) {
+            findings.add(
+                    Finding.note(
+                            "SERVICEABILITY_WIND_NOT_FOR_GLASS_FRAMING",
+                            "/serviceability",
+                            "Members that support glass are limited under 0.6 of the strength-level"
+                                    + " wind (IBC 2021, 1604.3.7), which "
+                                    + share
+                                    + " falls short of. It can serve members that hold no glass"
+                                    + " (IBC 2021 Table 1604.3, note f)."));
         }
     }
 
@@ -147,19 +254,5 @@ final class SiteFindings {
                             "/" + name,
                             "The rules of " + standard + " for walls do not use this input."));
         }
-    }
-
-    static List<Finding> ofHeight(Site site, double height, String pointer, String what) {
-        if (Imperial.atMost(height, site.meanRoofHeight())) {
-            return List.of();
-        }
-        return List.of(
-                Finding.action(
-                        "ABOVE_ROOF",
-                        pointer,
-                        what
-                                + " stands higher than the roof. A parapet has wind on both faces and"
-                                + " load cases of its own, which are not covered: work it out apart. The"
-                                + " pressures given are those of a wall at that height."));
     }
 }

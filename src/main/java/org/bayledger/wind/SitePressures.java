@@ -5,6 +5,7 @@ import java.util.List;
 import org.bayledger.check.Finding;
 import org.bayledger.check.LoadBasis;
 import org.bayledger.check.Trace;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Design wind pressures on the walls of one building, worked out once from its site and then cheap
@@ -132,6 +133,14 @@ public final class SitePressures {
                 touched.stream().map(zone -> pressure(zone, effectiveWindArea, height)).toList());
     }
 
+    /**
+     * Share of the strength-level wind that the caller chose for deflection limits only; null where
+     * none was chosen.
+     */
+    public @Nullable Double serviceabilityFactor() {
+        return site.serviceabilityFactor();
+    }
+
     /** What a reviewer should know of the site, with pointers relative to it. */
     public List<Finding> findings() {
         return SiteFindings.of(site);
@@ -145,7 +154,7 @@ public final class SitePressures {
      * @param what the component in words
      */
     public List<Finding> heightFindings(double height, String pointer, String what) {
-        return SiteFindings.ofHeight(site, height, pointer, what);
+        return ParapetFindings.of(site, rules.parapet(height), pointer, what);
     }
 
     /** Adds the steps that hold for the whole building. */

@@ -9,6 +9,21 @@ sealed interface WallRules permits AsceWalls, EnWalls {
     /** A zone at the corners of an elevation and the distance from the corner at which it ends. */
     record EndZone(String zone, double endsAt) {}
 
+    /** What a component's height says of a parapet. */
+    enum Parapet {
+        /** It stands below one, or there is none. */
+        NONE,
+        /** It stands above the roof, and no parapet that reaches so high was given. */
+        NOT_GIVEN,
+        /** It stands in a parapet whose load cases these rules do not cover. */
+        NOT_COVERED,
+        /** It stands in a parapet, and its pressures are those of the parapet. */
+        COVERED
+    }
+
+    /** What a component's height, m, says of a parapet. */
+    Parapet parapet(double height);
+
     /** Zones from a corner inward, each but the last with its end, m. */
     List<EndZone> endZones();
 

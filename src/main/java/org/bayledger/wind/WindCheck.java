@@ -56,9 +56,10 @@ public final class WindCheck {
                         List.of(),
                         trace.steps(),
                         Cautions.with(
-                                "Pressures are for the walls of a regular building. Roofs, soffits,"
-                                        + " canopies, parapets, open buildings, tornado loads and debris"
-                                        + " impact are outside this check.",
+                                "Pressures are for the walls of a regular building and, where its"
+                                        + " height is given, its parapet. Roofs, soffits, canopies,"
+                                        + " open buildings, tornado loads and debris impact are"
+                                        + " outside this check.",
                                 "The effective wind area only picks the coefficient; the load acts"
                                         + " on the whole tributary area.")),
                 Quantity.of(Dimension.DISTANCE, pressures.zoneWidth()),
@@ -84,13 +85,26 @@ public final class WindCheck {
 
     private static WindResult.ComponentPressures result(
             Component component, double area, SitePressures pressures) {
+        List<WindResult.Zone> zones = new ArrayList<>();
+        List<WindResult.ServiceabilityZone> serviceability = new ArrayList<>();
+        for (String name : pressures.zones()) {
+            ZonePressure pressure = pressures.pressure(name, area, component.height());
+            zones.add(zone(pressure));
+            ServiceabilityPressure less = pressure.serviceability();
+            if (less != null) {
+                serviceability.add(
+                        new WindResult.ServiceabilityZone(
+                                name,
+                                Quantity.of(Dimension.PRESSURE, less.positive()),
+                                Quantity.of(Dimension.PRESSURE, less.negative())));
+            }
+        }
         return new WindResult.ComponentPressures(
                 component.id(),
                 Quantity.of(Dimension.AREA, area),
                 Quantity.of(Dimension.DISTANCE, component.height()),
-                pressures.zones().stream()
-                        .map(zone -> zone(pressures.pressure(zone, area, component.height())))
-                        .toList());
+                zones,
+                serviceability.isEmpty() ? null : serviceability);
     }
 
     private static WindResult.Zone zone(ZonePressure pressure) {

@@ -24,8 +24,8 @@ class WindEndpoint {
                     "Pressures toward and away from the wall for each component in each wind zone,"
                             + " after ASCE/SEI 7-10, 7-16 or 7-22 (components and cladding) or EN"
                             + " 1991-1-4 with its recommended values. Every pressure carries the"
-                            + " level it stands at. Roofs, soffits, parapets and tornado loads are"
-                            + " not covered.")
+                            + " level it stands at. Roofs, soffits and tornado loads are not"
+                            + " covered.")
     @PostMapping(
             path = "/v1/checks/wind-pressure",
             consumes = MediaType.APPLICATION_JSON_VALUE,

@@ -36,14 +36,32 @@ public record WindResult(
      * @param effectiveWindArea area that the coefficients were read for
      * @param height height of its top above ground
      * @param zones the pressures in each zone
+     * @param serviceabilityZones pressures in each zone for deflection limits only, by the site's
+     *     serviceability; null where it states none
      */
     public record ComponentPressures(
-            String id, Quantity effectiveWindArea, Quantity height, List<Zone> zones) {
+            String id,
+            Quantity effectiveWindArea,
+            Quantity height,
+            List<Zone> zones,
+            @Nullable List<ServiceabilityZone> serviceabilityZones) {
 
         public ComponentPressures {
             zones = List.copyOf(zones);
+            serviceabilityZones =
+                    serviceabilityZones == null ? null : List.copyOf(serviceabilityZones);
         }
     }
+
+    /**
+     * Both pressures in one zone for deflection limits only. They have no basis and are no load of
+     * another check.
+     *
+     * @param zone zone of the wall
+     * @param positive pressure toward the wall
+     * @param negative pressure away from the wall, below zero
+     */
+    public record ServiceabilityZone(String zone, Quantity positive, Quantity negative) {}
 
     /**
      * Both pressures in one zone with their level; without the zone's name this is a load as other

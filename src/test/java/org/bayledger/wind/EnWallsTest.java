@@ -43,6 +43,31 @@ class EnWallsTest {
         assertThat(pressures.basis()).isEqualTo(LoadBasis.CHARACTERISTIC);
     }
 
+    /**
+     * Published worked example SX016 of the Access Steel series (portal frame; from memory): vb 26
+     * m/s, terrain II, h 7.30 m: cr 0.947, vm 24.6 m/s, Iv 0.201, qp 0.911 kN/m2; h/d 0.24: +0.7 in
+     * zone D, -0.3 in zone E, internally +0.2 and -0.3.
+     */
+    @Test
+    void publishedPortalFrame() {
+        SitePressures pressures =
+                Wind.pressures(
+                        Wind.EN,
+                        "terrainCategory",
+                        "\"II\"",
+                        "meanRoofHeight",
+                        "\"7.30 m\"",
+                        "leastHorizontalDimension",
+                        "\"30 m\"",
+                        "crosswindBreadth",
+                        "\"72 m\"");
+        assertThat(pressures.velocityPressureAtRoof()).isCloseTo(911, within(0.5));
+        ZonePressure p = pressures.pressure("C", 10, 7);
+        assertThat(p.positive() / pressures.velocityPressureAtRoof())
+                .isCloseTo(0.7 + 0.3, within(1e-9));
+        assertThat(pressures.zoneWidth()).isCloseTo(2 * 7.30 / 5, within(1e-9));
+    }
+
     private static void assertPressure(
             SitePressures pressures, String zone, double positive, double negative) {
         ZonePressure p = pressures.pressure(zone, 3, 25);

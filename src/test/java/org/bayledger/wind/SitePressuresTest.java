@@ -147,6 +147,91 @@ class SitePressuresTest {
         return pressures.pressure(pressures.zones().get(0), 3, 7);
     }
 
+    /**
+     * Across 60 ft the velocity pressure goes on; the pressures step from one figure to the other,
+     * by exactly the ratio of their coefficients, and nowhere else.
+     */
+    @Test
+    void acrossSixtyFeetOnlyTheFigureChanges() {
+        String[] strength = {"designBasis", "\"STRENGTH\"", "standard", "\"ASCE_7_16\""};
+        double foot = 0.3048;
+        SitePressures before = null;
+        for (double h = 40; h < 80.005; h += 0.25) {
+            SitePressures here =
+                    Wind.pressures(
+                            Wind.LOW,
+                            strength[0],
+                            strength[1],
+                            strength[2],
+                            strength[3],
+                            "meanRoofHeight",
+                            "\"%s ft\"".formatted(h));
+            if (before != null) {
+                double q = here.velocityPressureAtRoof() / before.velocityPressureAtRoof();
+                assertThat(q).isBetween(1.0, 1.002);
+                double step =
+                        here.pressure("5", 10 * foot * foot, 12).negative()
+                                / before.pressure("5", 10 * foot * foot, 12).negative();
+                boolean across = h > 60 && h < 60.3;
+                assertThat(step)
+                        .isCloseTo(
+                                across ? q * (1.8 + 0.18) / (0.9 * 1.4 + 0.18) : q, within(1e-9));
+            }
+            before = here;
+        }
+    }
+
+    /** The same building in SI and US units has the same pressures, to nine digits. */
+    @Test
+    void unitsDoNotMatter() {
+        Random random = new Random(29);
+        for (int i = 0; i < 100; i++) {
+            double v = 90 + 100 * random.nextDouble();
+            double h = 15 + 300 * random.nextDouble();
+            double least = 100 + 100 * random.nextDouble();
+            double hill = 60 + 200 * random.nextDouble();
+            String text =
+                    """
+                    {"feature":"RIDGE","height":"%s","halfLength":"%s","crestDistance":"%s",
+                     "side":"UPWIND"}""";
+            SitePressures us =
+                    Wind.pressures(
+                            Wind.TALL,
+                            "basicWindSpeed",
+                            "\"" + v + " mph\"",
+                            "meanRoofHeight",
+                            "\"" + h + " ft\"",
+                            "leastHorizontalDimension",
+                            "\"" + least + " ft\"",
+                            "topographicFactor",
+                            "null",
+                            "topography",
+                            text.formatted(hill + " ft", 3 * hill + " ft", hill / 2 + " ft"));
+            SitePressures si =
+                    Wind.pressures(
+                            Wind.TALL,
+                            "basicWindSpeed",
+                            "\"" + v * 0.44704 + " m/s\"",
+                            "meanRoofHeight",
+                            "\"" + h * 304.8 + " mm\"",
+                            "leastHorizontalDimension",
+                            "\"" + least * 0.3048 + " m\"",
+                            "topographicFactor",
+                            "null",
+                            "topography",
+                            text.formatted(
+                                    hill * 0.3048 + " m",
+                                    hill * 91.44 + " cm",
+                                    hill * 0.1524 + " m"));
+            for (String zone : us.zones()) {
+                ZonePressure one = us.pressure(zone, 3, 4);
+                ZonePressure two = si.pressure(zone, 3, 4);
+                assertThat(two.positive() / one.positive()).isCloseTo(1, within(1e-9));
+                assertThat(two.negative() / one.negative()).isCloseTo(1, within(1e-9));
+            }
+        }
+    }
+
     /** A zone nearer the corner is never milder; each zone has both signs. */
     @Test
     void cornersAreWorse() {

@@ -23,7 +23,7 @@ final class Wind {
             {"standard":"ASCE_7_16","basicWindSpeed":"120 mph","exposureCategory":"B",
              "meanRoofHeight":"160 ft","leastHorizontalDimension":"100 ft","roofSlope":"0 deg",
              "enclosureClassification":"ENCLOSED","groundElevation":"0 ft",
-             "topographicFactor":1.0,"designBasis":"STRENGTH"}""";
+             "topographicFactor":1.0,"designBasis":"STRENGTH","riskCategory":"II"}""";
 
     /** A low building on open ground. */
     static final String LOW =
@@ -31,7 +31,7 @@ final class Wind {
             {"standard":"ASCE_7_10","basicWindSpeed":"115 mph","exposureCategory":"C",
              "meanRoofHeight":"25 ft","leastHorizontalDimension":"100 ft","roofSlope":"5 deg",
              "enclosureClassification":"ENCLOSED","topographicFactor":1.0,
-             "designBasis":"ALLOWABLE_STRESS"}""";
+             "designBasis":"ALLOWABLE_STRESS","riskCategory":"II"}""";
 
     /** A slab of flats in suburban terrain. */
     static final String EN =

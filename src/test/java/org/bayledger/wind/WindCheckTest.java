@@ -86,7 +86,7 @@ class WindCheckTest {
                         "zoneWidth":{"value":10,"unit":"ft"},"velocityPressureAtRoof":{"value":35.416,"unit":"psf"},\
                         "components":[{"id":"M","effectiveWindArea":{"value":65,"unit":"ft2"},"height":{"value":155,"unit":"ft"},\
                         "zones":[{"zone":"4","positive":{"value":34.1061,"unit":"psf"},"negative":{"value":-35.6557,"unit":"psf"},"basis":"STRENGTH"},\
-                        {"zone":"5","positive":{"value":34.1061,"unit":"psf"},"negative":{"value":-59.7491,"unit":"psf"},"basis":"STRENGTH"}]}]}""");
+                        {"zone":"5","positive":{"value":34.1061,"unit":"psf"},"negative":{"value":-59.7491,"unit":"psf"},"basis":"STRENGTH"}],"serviceabilityZones":null}]}""");
     }
 
     /** The same building in metres gives the same pressures. */
@@ -250,6 +250,8 @@ class WindCheckTest {
         assertOpen("WIND_TUNNEL", Wind.TALL, "meanRoofHeight", "\"401 ft\"");
         assertOpen("DEBRIS_REGION_NOT_STATED", Wind.TALL, "basicWindSpeed", "\"130 mph\"");
         assertOpen("WIND_BORNE_DEBRIS", Wind.TALL, "windborneDebrisRegion", "true");
+        assertOpen("UNUSUAL_SHAPE", Wind.TALL, "unusualShape", "true");
+        assertOpen("UNUSUAL_SHAPE", Wind.EN, "unusualShape", "true");
         assertOpen("TOPOGRAPHY_NOT_STATED", Wind.EN, "topographicFactor", "null");
         WindResult parapet =
                 Wind.run(
@@ -283,7 +285,23 @@ class WindCheckTest {
                 "basicWindSpeed",
                 "\"140 mph\"");
         assertNoted("GROUND_ELEVATION_FACTOR_1", true, "groundElevation", "null");
-        assertNoted("TORNADO_LOADS_NOT_COVERED", true, "standard", "\"ASCE_7_22\"");
+        assertNoted("TORNADO_LOADS_NOT_COVERED", false, "standard", "\"ASCE_7_22\"");
+        assertNoted(
+                "TORNADO_LOADS_NOT_COVERED",
+                true,
+                "standard",
+                "\"ASCE_7_22\"",
+                "riskCategory",
+                "\"III\"");
+        assertNoted(
+                "TORNADO_LOADS_NOT_COVERED",
+                true,
+                "standard",
+                "\"ASCE_7_22\"",
+                "riskCategory",
+                "null");
+        assertNoted("RISK_CATEGORY_NOT_STATED", true, "riskCategory", "null");
+        assertNoted("RISK_CATEGORY_NOT_STATED", false, "riskCategory", "\"IV\"");
         assertNoted("INPUT_NOT_USED", true, "standard", "\"ASCE_7_10\"");
         assertNoted("BASIC_WIND_SPEED_UNUSUAL", true, "basicWindSpeed", "\"80 mph\"");
     }
