@@ -182,8 +182,8 @@ final class LiteReview {
                 : new BlockSupport(
                         BlockSupport.Kind.MEMBER,
                         width,
-                        horizontal.deadLoadSecondMomentOfArea(),
-                        horizontal.elasticModulus(),
+                        horizontal.deadLoadInertia(),
+                        horizontal.modulusOfElasticity(),
                         horizontal.massPerLength());
     }
 
