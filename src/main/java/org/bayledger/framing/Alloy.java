@@ -20,7 +20,9 @@ public enum Alloy {
     /** 6005A-T61, walls up to 1 in: Ftu 38 ksi, Fty and Fcy 35 ksi. */
     ALUMINUM_6005A_T61("6005A-T61", 38, 35, 1.25, 1.0);
 
-    /** Modulus of elasticity of all of them, 10 100 ksi, Pa (the same, table A.3.1; from memory). */
+    /**
+     * Modulus of elasticity of all of them, 10 100 ksi, Pa (the same, table A.3.1; from memory).
+     */
     static final double ELASTIC_MODULUS = 10_100_000 * PSI;
 
     /** Safety factor on yielding and on buckling of building-type structures (F.1; from memory). */

@@ -101,8 +101,7 @@ final class AluminumBuckling {
     double lateral(double slenderness) {
         double c = member().limit();
         return slenderness < c
-                ? yield * (1 - slenderness / c)
-                        + Math.PI * Math.PI * E * slenderness / (c * c * c)
+                ? yield * (1 - slenderness / c) + Math.PI * Math.PI * E * slenderness / (c * c * c)
                 : elastic(slenderness);
     }
 
@@ -148,8 +147,9 @@ final class AluminumBuckling {
                             "BUCKLING_NOT_CHECKED",
                             "/section/bucklingCovered",
                             "Local and lateral-torsional buckling were not checked. "
-                                    + (alloy == null ? "Confirm" : "Give walls and lateralBuckling,"
-                                            + " or confirm")
+                                    + (alloy == null
+                                            ? "Confirm"
+                                            : "Give walls and lateralBuckling," + " or confirm")
                                     + " with bucklingCovered that the allowable bending stress"
                                     + " covers both for this member as it is braced."));
         }
@@ -159,8 +159,7 @@ final class AluminumBuckling {
         AluminumBuckling buckling = new AluminumBuckling(alloy);
         if (walls != null) {
             double least = walls.stream().mapToDouble(buckling::wall).min().orElseThrow();
-            found.add(
-                    AllowableStress.of(LimitState.LOCAL_BUCKLING, least / Alloy.OMEGA_YIELD));
+            found.add(AllowableStress.of(LimitState.LOCAL_BUCKLING, least / Alloy.OMEGA_YIELD));
         } else if (lateral != null && !covered) {
             unchecked.add(
                     Finding.action(
@@ -216,7 +215,9 @@ final class AluminumBuckling {
                 lateral.weakAxisSecondMomentOfArea() == null
                         ? section.deadLoadInertia()
                         : lateral.weakAxisSecondMomentOfArea();
-        return weak == null || lateral.torsionConstant() == null || lateral.warpingConstant() == null
+        return weak == null
+                        || lateral.torsionConstant() == null
+                        || lateral.warpingConstant() == null
                 ? null
                 : elasticMoment(
                         lateral.unbracedLength(),

@@ -103,8 +103,7 @@ public final class FramingCheck {
                 "exact beam elements, continuity at supports, no moment at splices",
                 "Euler-Bernoulli beam");
         List<Finding> unchecked = new ArrayList<>();
-        MemberStress stress =
-                MemberStress.of(request, properties, beam, loads, trace, unchecked);
+        MemberStress stress = MemberStress.of(request, properties, beam, loads, trace, unchecked);
         undetermined(unchecked);
         BeamExtreme shear = beam.greatestShear();
         Double flow = breakShear(properties, Math.abs(shear.value()));
@@ -170,7 +169,9 @@ public final class FramingCheck {
                 "second moment of area that keeps every deflection limit",
                 Dimension.SECOND_MOMENT_OF_AREA,
                 required,
-                steel ? "found by halving, the steel kept" : "I x greatest ratio of deflection to limit",
+                steel
+                        ? "found by halving, the steel kept"
+                        : "I x greatest ratio of deflection to limit",
                 steel
                         ? "Euler-Bernoulli beam of stepped stiffness"
                         : "deflection is inversely proportional to I");
@@ -200,7 +201,9 @@ public final class FramingCheck {
                 request, Beam.solve(MemberLoads.model(request, inertia, loads)));
     }
 
-    /** Greatest shear per length in a thermal break, N/m, or null where there are no data of one. */
+    /**
+     * Greatest shear per length in a thermal break, N/m, or null where there are no data of one.
+     */
     private @Nullable Double breakShear(SectionProperties properties, double shear) {
         ThermalBreak parts = request.section().thermalBreak();
         if (request.axis() != Axis.WIND || parts == null || properties.composite() == null) {

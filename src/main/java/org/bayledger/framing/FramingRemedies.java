@@ -62,9 +62,7 @@ final class FramingRemedies {
         double least = required == null ? 0 : required.si();
         for (int i = 0; i < TRIES; i++) {
             Quantity modulus =
-                    required == null
-                            ? null
-                            : up(Dimension.SECTION_MODULUS, least, reporting);
+                    required == null ? null : up(Dimension.SECTION_MODULUS, least, reporting);
             boolean stronger = modulus != null && oldModulus != null && modulus.si() > oldModulus;
             Double newModulus =
                     stronger && modulus != null ? Double.valueOf(modulus.si()) : oldModulus;
@@ -94,9 +92,7 @@ final class FramingRemedies {
             Remedy remedy =
                     passing(
                             "Use a section with " + String.join(" and ", words) + ".",
-                            old.computed()
-                                    ? List.of(new Change("/section", changed))
-                                    : changes,
+                            old.computed() ? List.of(new Change("/section", changed)) : changes,
                             request.withSection(changed),
                             reporting);
             if (remedy != null || !stronger) {
@@ -112,7 +108,8 @@ final class FramingRemedies {
             FramingRequest request, FramingResult failed, Reporting reporting) {
         Double width = request.tributaryWidth();
         Double utilization = failed.outcome().utilization();
-        if (width == null || utilization == null
+        if (width == null
+                || utilization == null
                 || request.concurrentBendingStress() != null
                 || request.deadLoad() != null
                 || request.tributaryAreas() != null) {

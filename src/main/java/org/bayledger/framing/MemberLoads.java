@@ -50,8 +50,7 @@ final class MemberLoads {
                     area ->
                             loads.add(
                                     new BeamLoad.Force(
-                                            Math.min(area.at(), length),
-                                            pressure * area.area())));
+                                            Math.min(area.at(), length), pressure * area.area())));
         }
         return loads;
     }
@@ -141,8 +140,7 @@ final class MemberLoads {
         if (pointLoads != null) {
             for (PointLoad point : pointLoads) {
                 loads.add(
-                        new BeamLoad.Force(
-                                Math.min(point.at(), request.length()), point.force()));
+                        new BeamLoad.Force(Math.min(point.at(), request.length()), point.force()));
                 trace.detail(
                         "P",
                         "weight that rests on the member",

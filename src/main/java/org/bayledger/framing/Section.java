@@ -106,7 +106,8 @@ public record Section(
                 "has more than one source: give one of secondMomentOfArea, outline, halves and"
                         + " thermalBreak");
         faults.require(
-                sectionModulus == null || (outline == null && halves == null && thermalBreak == null),
+                sectionModulus == null
+                        || (outline == null && halves == null && thermalBreak == null),
                 "/sectionModulus",
                 "is computed from outline, halves or thermalBreak; leave it out");
         if (outline != null) {
@@ -129,14 +130,15 @@ public record Section(
                 "/thermalBreak",
                 "belongs to construction THERMALLY_BROKEN");
         faults.require(
-                alloy == null || bucklingCovered == null || allowableBendingStress != null
+                alloy == null
+                        || bucklingCovered == null
+                        || allowableBendingStress != null
                         || !bucklingCovered,
                 "/bucklingCovered",
                 "is a statement on allowableBendingStress, which was not given; with alloy alone"
                         + " give walls and lateralBuckling");
         faults.require(walls == null || alloy != null, "/walls", "need alloy");
-        faults.require(
-                lateralBuckling == null || alloy != null, "/lateralBuckling", "needs alloy");
+        faults.require(lateralBuckling == null || alloy != null, "/lateralBuckling", "needs alloy");
         for (int i = 0; alloy != null && walls != null && i < walls.size(); i++) {
             faults.require(
                     walls.get(i).thickness() <= alloy.greatestThickness() * (1 + 1e-9),

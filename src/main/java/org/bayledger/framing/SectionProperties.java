@@ -57,9 +57,7 @@ record SectionProperties(
         if (parts != null) {
             boolean one = oneSpan(length, supports, hinges);
             ThermalBreak.Composite composite =
-                    one
-                            ? parts.onOneSpan(length, section.modulusOfElasticity())
-                            : parts.bounds();
+                    one ? parts.onOneSpan(length, section.modulusOfElasticity()) : parts.bounds();
             return new SectionProperties(
                     composite.inertia(),
                     composite.modulus(),

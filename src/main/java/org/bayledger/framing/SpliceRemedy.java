@@ -37,12 +37,10 @@ final class SpliceRemedy {
         return best;
     }
 
-    private static @Nullable Remedy moved(
-            FramingRequest request, int splice, Reporting reporting) {
+    private static @Nullable Remedy moved(FramingRequest request, int splice, Reporting reporting) {
         List<Double> splices = request.splices();
         double low = splice == 0 ? 0 : splices.get(splice - 1);
-        double high =
-                splice + 1 == splices.size() ? request.length() : splices.get(splice + 1);
+        double high = splice + 1 == splices.size() ? request.length() : splices.get(splice + 1);
         double step = (high - low) / STEPS;
         double best = low;
         double least = Double.POSITIVE_INFINITY;

@@ -72,8 +72,7 @@ final class SteelRemedy {
                         ? Quantity.of(Dimension.DISTANCE, 0)
                         : Quantity.roundedDown(
                                 Dimension.DISTANCE, stretch[0], reporting.units(), DIGITS);
-        Quantity up =
-                Quantity.roundedUp(Dimension.DISTANCE, stretch[1], reporting.units(), DIGITS);
+        Quantity up = Quantity.roundedUp(Dimension.DISTANCE, stretch[1], reporting.units(), DIGITS);
         Quantity to = up.si() > length ? Quantity.of(Dimension.DISTANCE, length) : up;
         Reinforcement placed = steel.between(from.si(), to.si());
         boolean whole = from.si() == 0 && to.si() >= length * (1 - 1e-9);
@@ -106,9 +105,7 @@ final class SteelRemedy {
             Section section = request.section().withReinforcement(steel.between(from, to));
             return FramingCheck.withoutRemedies(
                                     request.withSection(section),
-                                    new Reporting(
-                                            UnitSystem.SI,
-                                            TraceLevel.GOVERNING))
+                                    new Reporting(UnitSystem.SI, TraceLevel.GOVERNING))
                             .outcome()
                             .verdict()
                     != Verdict.EXCEEDED;

@@ -51,8 +51,7 @@ public final class PolygonRing {
     double signedArea() {
         double twice = 0;
         for (int i = 0; i < size(); i++) {
-            twice +=
-                    (x(i) - x[0]) * (y(i + 1) - y[0]) - (x(i + 1) - x[0]) * (y(i) - y[0]);
+            twice += (x(i) - x[0]) * (y(i + 1) - y[0]) - (x(i + 1) - x[0]) * (y(i) - y[0]);
         }
         return twice / 2;
     }
@@ -131,8 +130,7 @@ public final class PolygonRing {
     }
 
     /** On which side of the line from a to b the point p lies: 1, -1, or 0 on it. */
-    private static double side(
-            double ax, double ay, double bx, double by, double px, double py) {
+    private static double side(double ax, double ay, double bx, double by, double px, double py) {
         return Math.signum((bx - ax) * (py - ay) - (by - ay) * (px - ax));
     }
 }
