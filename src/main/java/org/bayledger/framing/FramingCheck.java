@@ -1,7 +1,5 @@
 package org.bayledger.framing;
 
-import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.check.AllowableLoad;
@@ -16,20 +14,22 @@ import org.bayledger.check.Verdict;
 import org.bayledger.mechanics.Beam;
 import org.bayledger.mechanics.BeamExtreme;
 import org.bayledger.mechanics.BeamLoad;
-import org.bayledger.mechanics.BeamModel;
 import org.bayledger.mechanics.BeamSolution;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Deflection, bending stress and reactions of one member.
  *
- * <p>Elastic beam theory (Euler-Bernoulli) without shear deformation, of constant section. Under
- * wind the member carries w = p b, with p the pressure at allowable-stress level (Pa) and b the
- * tributary width (m), the real one: an effective wind area picks a coefficient and never a load.
- * Stress is M/S against the caller's allowable stress; it is not increased by a third for wind.
- * Local and lateral-torsional buckling are the caller's to cover in the allowable stress and to say
- * so; composite action of thermally broken and split sections is the caller's to state.
+ * <p>Elastic beam theory (Euler-Bernoulli) without shear deformation, of constant section but for
+ * steel inside part of the length. Under wind the member carries w = p b, with p the pressure at
+ * allowable-stress level (Pa) and b the tributary width (m), the real one, which may vary along the
+ * member: an effective wind area picks a coefficient and never a load. Stress is M/S against the
+ * least of the allowable stresses given and computed from the alloy; it is not increased by a third
+ * for wind. Buckling and the working together of thermally broken and split sections are computed
+ * where their data are given; else they are the caller's to state, and without that the verdict is
+ * UNDETERMINED.
  */
 public final class FramingCheck {
 
@@ -61,30 +61,26 @@ public final class FramingCheck {
 
     private FramingResult check() {
         Section section = request.section();
-        double inertia = inertia();
+        SectionProperties properties = SectionProperties.of(request);
+        List<Finding> unknown = new ArrayList<>();
+        double inertia = properties.inertia(request, trace, unknown);
+        undetermined(unknown);
         AllowableLoad wind = new AllowableLoad(null, null);
-        List<BeamLoad> loads = new ArrayList<>();
+        List<BeamLoad> loads;
         if (request.axis() == Axis.WIND) {
             Load load = request.load() == null ? new Load(null, null, null) : request.load();
             wind = load.allowable(trace);
             undetermined(wind.missingSigns("/load"));
-            double width = request.tributaryWidth() == null ? 0 : request.tributaryWidth();
-            double w = wind.greatest() * width;
-            trace.step("b", "tributary width", Dimension.DISTANCE, width, "input", "input");
-            trace.step("w", "load per length", Dimension.LINE_LOAD, w, "max(p+, -p-) b", "statics");
-            loads.add(BeamLoad.uniform(0, request.length(), w));
+            loads = MemberLoads.wind(request, wind.greatest(), trace);
             undetermined(DeflectionLoad.explain(request, trace, findings));
         } else {
-            deadLoads(loads);
+            List<Finding> left = new ArrayList<>();
+            loads =
+                    MemberLoads.dead(
+                            request, request.lineLoad(), request.pointLoads(), trace, left);
+            undetermined(left);
         }
-        BeamSolution beam =
-                Beam.solve(
-                        BeamModel.uniform(
-                                request.length(),
-                                request.supports(),
-                                request.splices(),
-                                section.elasticModulus() * inertia,
-                                loads));
+        BeamSolution beam = Beam.solve(MemberLoads.model(request, inertia, loads));
 
         List<FramingResult.Span> spans = MemberResponse.spans(request, beam);
         List<FramingResult.Edge> edges = MemberResponse.edges(request, beam, trace);
@@ -97,14 +93,7 @@ public final class FramingCheck {
                 edges.stream().mapToDouble(FramingResult.Edge::utilization).max().orElse(0);
         MemberResponse.explain(request, governing, trace);
         double greatestRatio = Math.max(ratio, edgeRatio);
-        double required = inertia * greatestRatio;
-        trace.step(
-                "I,req",
-                "second moment of area that keeps every deflection limit",
-                Dimension.SECOND_MOMENT_OF_AREA,
-                required,
-                "I x greatest ratio of deflection to limit",
-                "deflection is inversely proportional to I");
+        double required = requiredInertia(inertia, greatestRatio, loads);
 
         BeamExtreme moment = beam.greatestMoment();
         trace.step(
@@ -115,11 +104,13 @@ public final class FramingCheck {
                 "exact beam elements, continuity at supports, no moment at splices",
                 "Euler-Bernoulli beam");
         List<Finding> unchecked = new ArrayList<>();
-        MemberStress stress = MemberStress.of(request, Math.abs(moment.value()), trace, unchecked);
+        MemberStress stress = MemberStress.of(request, properties, beam, loads, trace, unchecked);
         undetermined(unchecked);
-        buckling();
+        BeamExtreme shear = beam.greatestShear();
+        Double flow = breakShear(properties, Math.abs(shear.value()));
         double utilization =
                 Math.max(greatestRatio, stress.utilization() == null ? 0 : stress.utilization());
+        utilization = Math.max(utilization, ofParts(stress, flow));
         verdict = verdict.and(Verdict.ofUtilization(utilization));
         exceeded(governing, stress);
         if (edgeRatio > 1) {
@@ -131,6 +122,7 @@ public final class FramingCheck {
                                     + " the smaller of L/175 of that edge and 3/4 in, so that the"
                                     + " strength of the glass can't be relied on."));
         }
+        notes(section, properties);
         boolean calm = request.axis() == Axis.WIND && !wind.calledOut();
         BeamExtreme deflection = beam.greatestDeflection();
         return new FramingResult(
@@ -157,88 +149,143 @@ public final class FramingCheck {
                 Quantity.of(Dimension.SECOND_MOMENT_OF_AREA, required),
                 stress.requiredModulus() == null
                         ? null
-                        : Quantity.of(Dimension.SECTION_MODULUS, stress.requiredModulus()));
+                        : Quantity.of(Dimension.SECTION_MODULUS, stress.requiredModulus()),
+                Quantity.of(Dimension.DISTANCE, deflection.at()),
+                Quantity.of(Dimension.FORCE, Math.abs(shear.value())),
+                Quantity.of(Dimension.DISTANCE, shear.at()),
+                stress.allowables(),
+                stress.dead() == null ? null : Quantity.of(Dimension.STRESS, stress.dead()),
+                stress.steel(),
+                flow == null ? null : Quantity.of(Dimension.LINE_LOAD, flow),
+                properties.computed(),
+                MemberResponse.along(request, beam));
     }
 
-    private double inertia() {
-        Section section = request.section();
-        Double dead = section.deadLoadSecondMomentOfArea();
-        double inertia = section.secondMomentOfArea();
-        if (request.axis() == Axis.DEAD) {
-            if (dead == null) {
-                undetermined(
-                        List.of(
-                                Finding.action(
-                                        "SECOND_MOMENT_OF_AREA_TAKEN_FOR_DEAD_LOAD",
-                                        "/section/deadLoadSecondMomentOfArea",
-                                        "No deadLoadSecondMomentOfArea was given: the deflection is"
-                                                + " that with secondMomentOfArea, which holds for"
-                                                + " wind and may be several times greater than that"
-                                                + " of bending parallel to the wall.")));
-            } else {
-                inertia = dead;
-            }
-        }
+    /** The least second moment of area that keeps every deflection limit, beside any steel. */
+    private double requiredInertia(double inertia, double ratio, List<BeamLoad> loads) {
+        boolean steel = request.axis() == Axis.WIND && request.section().reinforcement() != null;
+        double required =
+                steel ? besideSteel(inertia * Math.max(1, ratio), loads) : inertia * ratio;
         trace.step(
-                "I",
-                "second moment of area",
+                "I,req",
+                "second moment of area that keeps every deflection limit",
                 Dimension.SECOND_MOMENT_OF_AREA,
-                inertia,
-                "input",
-                "input");
-        trace.step(
-                "E",
-                "modulus of elasticity",
-                Dimension.STRESS,
-                section.elasticModulus(),
-                "input",
-                "input");
-        if (!section.worksAsGiven()) {
-            undetermined(
-                    List.of(
-                            Finding.action(
-                                    "COMPOSITE_ACTION_NOT_STATED",
-                                    "/section/compositeProperties",
-                                    "A thermally broken or split section works only partly as one."
-                                            + " State that the properties are those of the parts"
-                                            + " as they work together, from test or"
-                                            + " calculation.")));
-        }
-        return inertia;
+                required,
+                steel
+                        ? "found by halving, the steel kept"
+                        : "I x greatest ratio of deflection to limit",
+                steel
+                        ? "Euler-Bernoulli beam of stepped stiffness"
+                        : "deflection is inversely proportional to I");
+        return required;
     }
 
-    private void deadLoads(List<BeamLoad> loads) {
-        Double mass = request.section().massPerLength();
-        double line = request.lineLoad() == null ? 0 : request.lineLoad();
-        double own = mass == null ? 0 : mass * STANDARD_GRAVITY;
-        if (mass == null) {
+    /** By halving between a size that does and a ten-thousandth of it. */
+    private double besideSteel(double enough, List<BeamLoad> loads) {
+        double low = enough * 1e-4;
+        double high = enough;
+        if (ratio(low, loads) <= 1) {
+            return low;
+        }
+        while (high - low > 1e-9 * high) {
+            double middle = (low + high) / 2;
+            if (ratio(middle, loads) <= 1) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high;
+    }
+
+    private double ratio(double inertia, List<BeamLoad> loads) {
+        return MemberResponse.greatestRatio(
+                request, Beam.solve(MemberLoads.model(request, inertia, loads)));
+    }
+
+    /**
+     * Greatest shear per length in a thermal break, N/m, or null where there are no data of one.
+     */
+    private @Nullable Double breakShear(SectionProperties properties, double shear) {
+        ThermalBreak parts = request.section().thermalBreak();
+        if (request.axis() != Axis.WIND || parts == null || properties.composite() == null) {
+            return null;
+        }
+        double flow = shear * properties.composite().shearFlowPerShear();
+        trace.step(
+                "q",
+                "greatest shear per length in the thermal break",
+                Dimension.LINE_LOAD,
+                flow,
+                "V (1 - (I1 + I2) / I,ef) / a",
+                "equilibrium of one part along the member");
+        if (parts.allowableShearFlow() == null) {
             undetermined(
                     List.of(
                             Finding.action(
-                                    "OWN_WEIGHT_LEFT_OUT",
-                                    "/section/massPerLength",
-                                    "The member's own weight is not included: its mass per length"
-                                            + " was not given. Give 0 where lineLoad holds it.")));
+                                    "BREAK_SHEAR_NOT_CHECKED",
+                                    "/section/thermalBreak/allowableShearFlow",
+                                    "The shear in the thermal break is not checked: what it may"
+                                            + " carry per length was not given.")));
         }
-        trace.step(
-                "w",
-                "weight per length",
-                Dimension.LINE_LOAD,
-                line + own,
-                "lineLoad + mass per length x g",
-                "statics, g = 9.80665 m/s2");
-        loads.add(BeamLoad.uniform(0, request.length(), line + own));
-        if (request.pointLoads() != null) {
-            for (PointLoad point : request.pointLoads()) {
-                loads.add(new BeamLoad.Force(point.at(), point.force()));
-                trace.detail(
-                        "P",
-                        "weight that rests on the member",
-                        Dimension.FORCE,
-                        point.force(),
-                        "input",
-                        "input");
+        return flow;
+    }
+
+    /** The greatest utilization of steel and thermal break, with what to say of them. */
+    private double ofParts(MemberStress stress, @Nullable Double flow) {
+        double greatest = 0;
+        FramingResult.Steel steel = stress.steel();
+        if (steel != null) {
+            greatest = steel.utilization();
+            if (greatest > 1) {
+                findings.add(
+                        Finding.action(
+                                "REINFORCEMENT_STRESS_EXCEEDED",
+                                "/section/reinforcement",
+                                "The bending stress of the steel inside is "
+                                        + reporting.text(Dimension.NONE, greatest)
+                                        + " times its allowable one."));
             }
+        }
+        ThermalBreak parts = request.section().thermalBreak();
+        if (flow != null && parts != null && parts.allowableShearFlow() != null) {
+            double ratio = flow / parts.allowableShearFlow();
+            if (ratio > 1) {
+                findings.add(
+                        Finding.action(
+                                "BREAK_SHEAR_EXCEEDED",
+                                "/section/thermalBreak",
+                                "The thermal break carries "
+                                        + reporting.text(Dimension.NONE, ratio)
+                                        + " times the shear that it may."));
+            }
+            greatest = Math.max(greatest, ratio);
+        }
+        return greatest;
+    }
+
+    /** What an engineer should know of how the numbers came about. */
+    private void notes(Section section, SectionProperties properties) {
+        SectionOutline outline = properties.outline();
+        if (outline != null && outline.askew()) {
+            findings.add(
+                    Finding.note(
+                            "SECTION_BENDS_ASKEW",
+                            "/section/outline",
+                            "The section has no axis of symmetry in the direction of the load, so"
+                                    + " that it moves sideways as it bends. The stiffness counted is"
+                                    + " that of free bending, the strength the lesser of free and"
+                                    + " held."));
+        }
+        if (request.axis() == Axis.WIND && section.reinforcement() != null) {
+            findings.add(
+                    Finding.note(
+                            "REINFORCEMENT_HANDS_OVER",
+                            "/section/reinforcement",
+                            "The steel takes its share of the moment only where it bears tightly on"
+                                    + " the aluminum along its length and at its ends. That bearing,"
+                                    + " its fasteners and a separation against corrosion were not"
+                                    + " checked."));
         }
     }
 
@@ -273,21 +320,6 @@ public final class FramingCheck {
 
     private String text(Quantity quantity) {
         return quantity.text(reporting.units());
-    }
-
-    private void buckling() {
-        if (request.axis() == Axis.WIND
-                && !Boolean.TRUE.equals(request.section().bucklingCovered())) {
-            undetermined(
-                    List.of(
-                            Finding.action(
-                                    "BUCKLING_NOT_CHECKED",
-                                    "/section/bucklingCovered",
-                                    "Local and lateral-torsional buckling were not checked. Confirm"
-                                            + " with bucklingCovered that the allowable bending"
-                                            + " stress covers both for this member as it is"
-                                            + " braced.")));
-        }
     }
 
     private void undetermined(List<Finding> found) {

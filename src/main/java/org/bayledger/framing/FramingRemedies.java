@@ -15,6 +15,11 @@ final class FramingRemedies {
 
     private static final int DIGITS = 3;
 
+    /** How often a section modulus is raised, and by how much each time. */
+    private static final int TRIES = 40;
+
+    private static final double RAISE = 1.03;
+
     private FramingRemedies() {}
 
     static List<Remedy> of(FramingRequest request, FramingResult failed, Reporting reporting) {
@@ -22,6 +27,8 @@ final class FramingRemedies {
         addIfItPasses(remedies, strongerSection(request, failed, reporting));
         addIfItPasses(remedies, narrowerSpacing(request, failed, reporting));
         addIfItPasses(remedies, anotherSupport(request, reporting));
+        addIfItPasses(remedies, SteelRemedy.of(request, reporting));
+        addIfItPasses(remedies, SpliceRemedy.of(request, reporting));
         return List.copyOf(remedies);
     }
 
@@ -33,58 +40,67 @@ final class FramingRemedies {
 
     /**
      * The least second moment of area and section modulus that pass, written up to three digits.
+     * Where a greater modulus lowers the stress at which the member buckles, or a stiffer section
+     * draws moment from the steel inside, the modulus is raised again.
      */
     private static @Nullable Remedy strongerSection(
             FramingRequest request, FramingResult failed, Reporting reporting) {
         Section old = request.section();
         boolean wind = request.axis() == Axis.WIND;
-        Double dead = old.deadLoadSecondMomentOfArea();
-        double oldInertia = wind || dead == null ? old.secondMomentOfArea() : dead;
-        Double oldModulus = wind ? old.sectionModulus() : old.deadLoadSectionModulus();
+        SectionProperties now = SectionProperties.of(request);
+        Double dead = old.deadLoadInertia();
+        double oldInertia = wind || dead == null ? now.inertia() : dead;
+        Double oldModulus = wind ? now.modulus() : old.deadLoadModulus();
         Quantity inertia =
                 up(
                         Dimension.SECOND_MOMENT_OF_AREA,
                         failed.requiredSecondMomentOfArea().si(),
                         reporting);
         boolean stiffer = inertia.si() > oldInertia;
-        Quantity modulus =
-                failed.requiredSectionModulus() == null
-                        ? null
-                        : up(
-                                Dimension.SECTION_MODULUS,
-                                failed.requiredSectionModulus().si(),
-                                reporting);
-        boolean stronger = modulus != null && oldModulus != null && modulus.si() > oldModulus;
-        Double newModulus = stronger && modulus != null ? Double.valueOf(modulus.si()) : oldModulus;
-        Section changed =
-                new Section(
-                        wind && stiffer ? inertia.si() : old.secondMomentOfArea(),
-                        old.elasticModulus(),
-                        wind ? newModulus : old.sectionModulus(),
-                        old.allowableBendingStress(),
-                        !wind && stiffer ? Double.valueOf(inertia.si()) : dead,
-                        wind ? old.deadLoadSectionModulus() : newModulus,
-                        old.massPerLength(),
-                        old.bucklingCovered(),
-                        old.construction(),
-                        old.compositeProperties());
-        List<Change> changes = new ArrayList<>();
-        List<String> words = new ArrayList<>();
-        if (stiffer) {
-            String name = wind ? "secondMomentOfArea" : "deadLoadSecondMomentOfArea";
-            changes.add(new Change("/section/" + name, inertia));
-            words.add("a second moment of area of at least " + inertia.text(reporting.units()));
+        double newInertia = stiffer ? inertia.si() : oldInertia;
+        Quantity required = failed.requiredSectionModulus();
+        double least = required == null ? 0 : required.si();
+        for (int i = 0; i < TRIES; i++) {
+            Quantity modulus =
+                    required == null ? null : up(Dimension.SECTION_MODULUS, least, reporting);
+            boolean stronger = modulus != null && oldModulus != null && modulus.si() > oldModulus;
+            Double newModulus =
+                    stronger && modulus != null ? Double.valueOf(modulus.si()) : oldModulus;
+            Section changed =
+                    wind
+                            ? old.with(newInertia, newModulus, dead, old.deadLoadModulus())
+                            : old.with(
+                                    now.inertia(),
+                                    now.modulus(),
+                                    stiffer || dead != null ? Double.valueOf(newInertia) : null,
+                                    newModulus);
+            List<Change> changes = new ArrayList<>();
+            List<String> words = new ArrayList<>();
+            if (stiffer) {
+                String name = wind ? "secondMomentOfArea" : "deadLoadSecondMomentOfArea";
+                changes.add(new Change("/section/" + name, inertia));
+                words.add("a second moment of area of at least " + inertia.text(reporting.units()));
+            }
+            if (stronger && modulus != null) {
+                String name = wind ? "sectionModulus" : "deadLoadSectionModulus";
+                changes.add(new Change("/section/" + name, modulus));
+                words.add("a section modulus of at least " + modulus.text(reporting.units()));
+            }
+            if (changes.isEmpty()) {
+                return null;
+            }
+            Remedy remedy =
+                    passing(
+                            "Use a section with " + String.join(" and ", words) + ".",
+                            old.computed() ? List.of(new Change("/section", changed)) : changes,
+                            request.withSection(changed),
+                            reporting);
+            if (remedy != null || !stronger) {
+                return remedy;
+            }
+            least *= RAISE;
         }
-        if (stronger && modulus != null) {
-            String name = wind ? "sectionModulus" : "deadLoadSectionModulus";
-            changes.add(new Change("/section/" + name, modulus));
-            words.add("a section modulus of at least " + modulus.text(reporting.units()));
-        }
-        return passing(
-                "Use a section with " + String.join(" and ", words) + ".",
-                changes,
-                request.withSection(changed),
-                reporting);
+        return null;
     }
 
     /** Load is proportional to the tributary width, and so is every demand of this axis. */
@@ -92,7 +108,11 @@ final class FramingRemedies {
             FramingRequest request, FramingResult failed, Reporting reporting) {
         Double width = request.tributaryWidth();
         Double utilization = failed.outcome().utilization();
-        if (width == null || utilization == null || request.concurrentBendingStress() != null) {
+        if (width == null
+                || utilization == null
+                || request.concurrentBendingStress() != null
+                || request.deadLoad() != null
+                || request.tributaryAreas() != null) {
             return null;
         }
         Quantity narrower =
@@ -138,7 +158,7 @@ final class FramingRemedies {
                 reporting);
     }
 
-    private static @Nullable Remedy passing(
+    static @Nullable Remedy passing(
             String text, List<Change> changes, FramingRequest changed, Reporting reporting) {
         FramingResult result = FramingCheck.withoutRemedies(changed, reporting);
         Double utilization = result.outcome().utilization();

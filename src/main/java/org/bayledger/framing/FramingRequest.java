@@ -1,14 +1,17 @@
 package org.bayledger.framing;
 
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.bayledger.check.Faults;
 import org.bayledger.check.Load;
 import org.bayledger.check.LoadBasis;
 import org.bayledger.check.Measured;
 import org.bayledger.check.Measured.Sign;
-import org.bayledger.mechanics.BeamModel;
+import org.bayledger.mechanics.BeamLoad;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
@@ -21,7 +24,8 @@ import org.jspecify.annotations.Nullable;
  *     hinges make up for it
  * @param hinges positions of splices that carry shear but no moment, increasing, m
  * @param length length of the member, m
- * @param tributaryWidth width of wall that the member carries, m; needed under wind
+ * @param tributaryWidth width of wall that the member carries along its whole length, m; under wind
+ *     needed where neither tributaryStrips nor tributaryLites are given
  * @param section the cross-section
  * @param load wind pressures with both signs; under wind only
  * @param lineLoad weight per length besides the member's own mass, N/m; under dead load only
@@ -31,6 +35,19 @@ import org.jspecify.annotations.Nullable;
  * @param deflectionRule published rule for deflection; absent: IBC
  * @param concurrentBendingStress greatest bending stress from the other axis that acts at the same
  *     time, Pa; added to this axis's own
+ * @param tributaryStrips stretches with widths of wall of their own, added to one another; under
+ *     wind only, instead of tributaryWidth
+ * @param tributaryLites lites whose wind comes onto the member in two directions; under wind only,
+ *     instead of tributaryWidth
+ * @param tributaryAreas areas of wall whose wind comes onto the member at one place; under wind
+ *     only
+ * @param deadLoad weight that bends a horizontal parallel to the wall at the same time, whose
+ *     bending stress is added to that of wind at the same place; under wind only, instead of
+ *     concurrentBendingStress. Its deflection is a check of axis DEAD.
+ * @param availableReinforcement steel that fits into the member and may be put in where it fails;
+ *     under wind only
+ * @param stations how many places, equally spaced from end to end, to give shear, moment and
+ *     deflection at; absent: none
  * @param deflectionLoadFactor share of the strength-level wind W that the deflection of spans and
  *     overhangs is checked under, by the caller's explicit choice; absent: 0.6. It never touches
  *     stresses, reactions and edges of glass. Under 0.6 it is not for members that support glass
@@ -54,17 +71,37 @@ public record FramingRequest(
         @Nullable DeflectionRule deflectionRule,
         @Measured(value = Dimension.STRESS, sign = Sign.NOT_NEGATIVE)
                 @Nullable Double concurrentBendingStress,
+        @Size(max = 200) @Nullable List<TributaryStrip> tributaryStrips,
+        @Size(max = 200) @Nullable List<TributaryLite> tributaryLites,
+        @Size(max = 200) @Nullable List<TributaryArea> tributaryAreas,
+        @Nullable DeadLoad deadLoad,
+        @Nullable Reinforcement availableReinforcement,
+        @Min(2) @Max(500) @Nullable Integer stations,
         @Measured(value = Dimension.NONE, sign = Sign.POSITIVE, max = 1)
                 @Nullable Double deflectionLoadFactor) {
+
+    /** Share of the length by which a place may seem to lie beyond the end through rounding. */
+    private static final double SAME_PLACE = 1e-9;
 
     public FramingRequest {
         supports = List.copyOf(supports);
         Faults faults = new Faults();
+        boolean parts = tributaryStrips != null || tributaryLites != null;
         if (axis == Axis.WIND) {
             faults.require(
-                    tributaryWidth != null,
+                    tributaryWidth != null || parts,
                     "/tributaryWidth",
                     "is needed under wind: the width of wall that the member carries");
+            faults.require(
+                    tributaryWidth == null || !parts,
+                    "/tributaryWidth",
+                    "is given besides tributaryStrips or tributaryLites, which would count the same"
+                            + " wall twice; give one of them");
+            faults.require(
+                    deadLoad == null || concurrentBendingStress == null,
+                    "/concurrentBendingStress",
+                    "is given besides deadLoad, which would count the weight twice; give one of"
+                            + " them");
             faults.require(
                     lineLoad == null, "/lineLoad", "belongs to axis DEAD; wind comes in load");
             faults.require(
@@ -77,7 +114,34 @@ public record FramingRequest(
                     deflectionLoadFactor == null,
                     "/deflectionLoadFactor",
                     "belongs to axis WIND; weight is not reduced");
+            faults.require(tributaryStrips == null, "/tributaryStrips", "belong to axis WIND");
+            faults.require(tributaryLites == null, "/tributaryLites", "belong to axis WIND");
+            faults.require(tributaryAreas == null, "/tributaryAreas", "belong to axis WIND");
+            faults.require(
+                    deadLoad == null,
+                    "/deadLoad",
+                    "belongs to axis WIND, to be added to it; give lineLoad, pointLoads");
+            faults.require(
+                    availableReinforcement == null,
+                    "/availableReinforcement",
+                    "belongs to axis WIND");
         }
+        within(length, pointLoads, "/pointLoads", "/at", PointLoad::at, faults);
+        within(length, glassEdges, "/glassEdges", "/to", GlassEdge::to, faults);
+        within(length, tributaryStrips, "/tributaryStrips", "/to", TributaryStrip::to, faults);
+        within(length, tributaryLites, "/tributaryLites", "/to", TributaryLite::to, faults);
+        within(length, tributaryAreas, "/tributaryAreas", "/at", TributaryArea::at, faults);
+        if (deadLoad != null) {
+            within(
+                    length,
+                    deadLoad.pointLoads(),
+                    "/deadLoad/pointLoads",
+                    "/at",
+                    PointLoad::at,
+                    faults);
+        }
+        within(length, section.reinforcement(), "/section/reinforcement", faults);
+        within(length, availableReinforcement, "/availableReinforcement", faults);
         faults.require(
                 deflectionLoadFactor == null
                         || load == null
@@ -85,25 +149,124 @@ public record FramingRequest(
                 "/deflectionLoadFactor",
                 "is a share of the strength-level wind of ASCE/SEI 7; deflections under"
                         + " CHARACTERISTIC pressures are checked as they are");
-        for (int i = 0; pointLoads != null && i < pointLoads.size(); i++) {
-            faults.require(
-                    pointLoads.get(i).at() <= length,
-                    "/pointLoads/" + i + "/at",
-                    "lies beyond the end of the member");
-        }
-        for (int i = 0; glassEdges != null && i < glassEdges.size(); i++) {
-            faults.require(
-                    glassEdges.get(i).to() <= length * (1 + 1e-9),
-                    "/glassEdges/" + i + "/to",
-                    "lies beyond the end of the member");
-        }
+        boolean sound = faults.size() == 0;
+        requireBeam(
+                length,
+                supports,
+                hinges == null ? List.of() : hinges,
+                section,
+                sound ? section.reinforcement() : null,
+                sound
+                        ? MemberLoads.wind(
+                                length,
+                                tributaryWidth,
+                                tributaryStrips,
+                                tributaryLites,
+                                tributaryAreas,
+                                1)
+                        : List.of(),
+                faults);
+        faults.throwIfAny();
+    }
+
+    /** A member that carries one width of wall or weight alone. */
+    public FramingRequest(
+            Axis axis,
+            List<Double> supports,
+            @Nullable List<Double> hinges,
+            double length,
+            @Nullable Double tributaryWidth,
+            Section section,
+            @Nullable Load load,
+            @Nullable Double lineLoad,
+            @Nullable List<PointLoad> pointLoads,
+            @Nullable List<GlassEdge> glassEdges,
+            @Nullable Double deflectionLimit,
+            @Nullable DeflectionRule deflectionRule,
+            @Nullable DeadLoad deadLoad,
+            @Nullable Double deflectionLoadFactor) {
+        this(
+                axis,
+                supports,
+                hinges,
+                length,
+                tributaryWidth,
+                section,
+                load,
+                lineLoad,
+                pointLoads,
+                glassEdges,
+                deflectionLimit,
+                deflectionRule,
+                null,
+                null,
+                null,
+                null,
+                deadLoad,
+                null,
+                null,
+                deflectionLoadFactor);
+    }
+
+    /** Refuses a member that is a mechanism or that the beam's solution does not reach. */
+    private static void requireBeam(
+            double length,
+            List<Double> supports,
+            List<Double> hinges,
+            Section section,
+            @Nullable Reinforcement steel,
+            List<BeamLoad> loads,
+            Faults faults) {
+        SectionProperties properties = SectionProperties.of(section, length, supports, hinges);
         try {
-            BeamModel.uniform(length, supports, hinges == null ? List.of() : hinges, 1, List.of());
+            MemberLoads.model(
+                    length,
+                    supports,
+                    hinges,
+                    section.modulusOfElasticity() * properties.inertia(),
+                    steel,
+                    loads);
         } catch (IllegalArgumentException refused) {
             String reason = String.valueOf(refused.getMessage());
-            faults.outOfRange(reason.contains("hinge") ? "/hinges" : "/supports", reason);
+            String pointer =
+                    reason.contains("hinge") && !reason.contains("rigidit")
+                            ? "/hinges"
+                            : reason.contains("rigidit")
+                                    ? "/section/reinforcement"
+                                    : reason.contains("distributed")
+                                            ? "/tributaryStrips"
+                                            : "/supports";
+            faults.outOfRange(pointer, reason);
         }
-        faults.throwIfAny();
+    }
+
+    private static <T> void within(
+            double length,
+            @Nullable List<T> items,
+            String list,
+            String name,
+            ToDoubleFunction<T> place,
+            Faults faults) {
+        for (int i = 0; items != null && i < items.size(); i++) {
+            faults.require(
+                    place.applyAsDouble(items.get(i)) <= length * (1 + SAME_PLACE),
+                    list + "/" + i + name,
+                    "lies beyond the end of the member");
+        }
+    }
+
+    private static void within(
+            double length, @Nullable Reinforcement steel, String pointer, Faults faults) {
+        if (steel != null) {
+            faults.require(
+                    steel.to() == null || steel.to() <= length * (1 + SAME_PLACE),
+                    pointer + "/to",
+                    "lies beyond the end of the member");
+            faults.require(
+                    steel.start() < length,
+                    pointer + "/from",
+                    "lies at or beyond the end of the member");
+        }
     }
 
     /** Splices, none where none were given. */
@@ -127,23 +290,30 @@ public record FramingRequest(
     }
 
     FramingRequest withSection(Section changed) {
-        return with(changed, tributaryWidth, supports);
+        return with(changed, tributaryWidth, supports, hinges);
     }
 
     FramingRequest withTributaryWidth(double changed) {
-        return with(section, changed, supports);
+        return with(section, changed, supports, hinges);
     }
 
     FramingRequest withSupports(List<Double> changed) {
-        return with(section, tributaryWidth, changed);
+        return with(section, tributaryWidth, changed, hinges);
+    }
+
+    FramingRequest withHinges(List<Double> changed) {
+        return with(section, tributaryWidth, supports, changed);
     }
 
     private FramingRequest with(
-            Section newSection, @Nullable Double newWidth, List<Double> newSupports) {
+            Section newSection,
+            @Nullable Double newWidth,
+            List<Double> newSupports,
+            @Nullable List<Double> newHinges) {
         return new FramingRequest(
                 axis,
                 newSupports,
-                hinges,
+                newHinges,
                 length,
                 newWidth,
                 newSection,
@@ -154,6 +324,12 @@ public record FramingRequest(
                 deflectionLimit,
                 deflectionRule,
                 concurrentBendingStress,
+                tributaryStrips,
+                tributaryLites,
+                tributaryAreas,
+                deadLoad,
+                availableReinforcement,
+                stations,
                 deflectionLoadFactor);
     }
 }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.check.AllowableLoad;
 import org.bayledger.check.Trace;
+import org.bayledger.check.TraceLevel;
+import org.bayledger.mechanics.BeamExtreme;
 import org.bayledger.mechanics.BeamOverhang;
 import org.bayledger.mechanics.BeamReaction;
 import org.bayledger.mechanics.BeamSolution;
@@ -38,10 +40,12 @@ final class MemberResponse {
         for (BeamSpan span : beam.spans()) {
             spans.add(
                     span(
+                            beam,
                             span.from(),
                             span.to(),
                             false,
-                            factor * span.deflection().value(),
+                            span.deflection(),
+                            factor,
                             limit(request, span.length())));
         }
         for (BeamOverhang overhang : beam.overhangs()) {
@@ -49,25 +53,68 @@ final class MemberResponse {
             double to = Math.max(overhang.support(), overhang.tip());
             spans.add(
                     span(
+                            beam,
                             from,
                             to,
                             true,
-                            factor * overhang.deflection().value(),
+                            overhang.deflection(),
+                            factor,
                             limit(request, 2 * overhang.length())));
         }
         return List.copyOf(spans);
     }
 
     private static FramingResult.Span span(
-            double from, double to, boolean overhang, double deflection, double limit) {
-        double size = Math.abs(deflection);
+            BeamSolution beam,
+            double from,
+            double to,
+            boolean overhang,
+            BeamExtreme deflection,
+            double factor,
+            double limit) {
+        double size = factor * Math.abs(deflection.value());
+        BeamExtreme moment = beam.greatestMoment(from, to);
+        BeamExtreme shear = beam.greatestShear(from, to);
         return new FramingResult.Span(
                 Quantity.of(Dimension.DISTANCE, from),
                 Quantity.of(Dimension.DISTANCE, to),
                 overhang,
                 Quantity.of(Dimension.LENGTH, size),
                 Quantity.of(Dimension.LENGTH, limit),
-                size / limit);
+                size / limit,
+                Quantity.of(Dimension.DISTANCE, deflection.at()),
+                Quantity.of(Dimension.MOMENT, Math.abs(moment.value())),
+                Quantity.of(Dimension.DISTANCE, moment.at()),
+                Quantity.of(Dimension.FORCE, Math.abs(shear.value())),
+                Quantity.of(Dimension.DISTANCE, shear.at()));
+    }
+
+    /** Shear, moment and deflection at equally spaced places. */
+    static List<FramingResult.Station> along(FramingRequest request, BeamSolution beam) {
+        List<FramingResult.Station> stations = new ArrayList<>();
+        int count = request.stations() == null ? 0 : request.stations();
+        for (int i = 0; i < count; i++) {
+            double at = request.length() * i / (count - 1);
+            stations.add(
+                    new FramingResult.Station(
+                            Quantity.of(Dimension.DISTANCE, at),
+                            Quantity.of(Dimension.FORCE, beam.shear(at)),
+                            Quantity.of(Dimension.MOMENT, beam.moment(at)),
+                            Quantity.of(Dimension.LENGTH, beam.deflection(at))));
+        }
+        return List.copyOf(stations);
+    }
+
+    /** The greatest ratio of a deflection of span, overhang or glass edge to its limit. */
+    static double greatestRatio(FramingRequest request, BeamSolution beam) {
+        double spans =
+                spans(request, beam).stream()
+                        .mapToDouble(FramingResult.Span::utilization)
+                        .max()
+                        .orElse(0);
+        return edges(request, beam, new Trace(TraceLevel.GOVERNING)).stream()
+                .mapToDouble(FramingResult.Edge::utilization)
+                .reduce(spans, Math::max);
     }
 
     /** IBC 2021, 2403.3: the edge of a lite is firmly supported within L/175 and 3/4 in. */

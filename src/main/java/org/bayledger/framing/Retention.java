@@ -18,6 +18,11 @@ import org.jspecify.annotations.Nullable;
  *     for STRUCTURAL_SILICONE
  * @param allowableSiliconeStress allowable tensile stress of the structural silicone, Pa; absent:
  *     20 psi (ASTM C1401 practice, from memory)
+ * @param gasketBite nominal width of glass edge that the gaskets of a pressure plate cover, m; for
+ *     PRESSURE_PLATE, with minimumGasketBite; without them the bite is not checked
+ * @param biteLoss what may be lost of it at once, m: the glass set to one side, its and the frame's
+ *     tolerances, the edge drawing in as the glass bends, the member bending away; absent: nothing
+ * @param minimumGasketBite least bite that the glazing system's maker accepts in that state, m
  */
 public record Retention(
         Kind kind,
@@ -28,7 +33,13 @@ public record Retention(
         @Measured(value = Dimension.LENGTH, sign = Sign.POSITIVE, max = 0.2)
                 @Nullable Double siliconeBite,
         @Measured(value = Dimension.STRESS, sign = Sign.POSITIVE)
-                @Nullable Double allowableSiliconeStress) {
+                @Nullable Double allowableSiliconeStress,
+        @Measured(value = Dimension.LENGTH, sign = Sign.POSITIVE, max = 0.2)
+                @Nullable Double gasketBite,
+        @Measured(value = Dimension.LENGTH, sign = Sign.NOT_NEGATIVE, max = 0.2)
+                @Nullable Double biteLoss,
+        @Measured(value = Dimension.LENGTH, sign = Sign.POSITIVE, max = 0.2)
+                @Nullable Double minimumGasketBite) {
 
     /** How the edges of the glass are held. */
     public enum Kind {
@@ -57,6 +68,15 @@ public record Retention(
                 !plate || allowableSiliconeStress == null,
                 "/allowableSiliconeStress",
                 "belongs to STRUCTURAL_SILICONE");
+        faults.require(plate || gasketBite == null, "/gasketBite", "belongs to PRESSURE_PLATE");
+        faults.require(
+                (gasketBite == null) == (minimumGasketBite == null),
+                gasketBite == null ? "/gasketBite" : "/minimumGasketBite",
+                "is needed: gasketBite and minimumGasketBite go together");
+        faults.require(
+                biteLoss == null || gasketBite != null,
+                "/biteLoss",
+                "is lost of gasketBite, which was not given");
         faults.throwIfAny();
     }
 }

@@ -25,8 +25,9 @@ import org.jspecify.annotations.Nullable;
  * (m); statics. A plate that is loaded on one side levers about its screws: b is then twice the
  * half width of that side (prying; common practice, no source). Structural silicone: bite = p a /
  * (2 F), with a the short side of the lite (m) and F the allowable stress, 20 psi (trapezoidal load
- * distribution, ASTM C1401 practice, from memory). Both leave the weight of the glass to setting
- * blocks.
+ * distribution, ASTM C1401 practice, from memory). Gaskets keep the glass where what is left of
+ * their bite is no less than the glazing system's maker accepts. Both leave the weight of the glass
+ * to setting blocks.
  */
 public final class RetentionCheck {
 
@@ -57,6 +58,7 @@ public final class RetentionCheck {
         double suction = load.negative() == null ? 0 : -load.negative();
         Retention retention = request.retention();
         double utilization;
+        boolean tooMuch;
         Quantity tension = null;
         Quantity bite = null;
         List<Remedy> remedies = List.of();
@@ -66,6 +68,7 @@ public final class RetentionCheck {
             double force = suction * request.tributaryWidth() * spacing;
             tension = Quantity.of(Dimension.FORCE, force);
             utilization = force / allowable;
+            double covered = bite(retention, trace, findings, reporting);
             trace.step(
                     "T",
                     "tension of one screw",
@@ -95,6 +98,11 @@ public final class RetentionCheck {
                                         List.of(new Change("/retention/fastenerSpacing", closer)),
                                         utilization * closer.si() / spacing));
             }
+            if (covered > 1) {
+                remedies = List.of();
+            }
+            tooMuch = utilization > 1;
+            utilization = Math.max(utilization, covered);
         } else {
             double allowable =
                     retention.allowableSiliconeStress() == null
@@ -130,9 +138,10 @@ public final class RetentionCheck {
                                         List.of(new Change("/retention/siliconeBite", wider)),
                                         required / wider.si()));
             }
+            tooMuch = utilization > 1;
         }
         verdict = verdict.and(Verdict.ofUtilization(utilization));
-        if (utilization > 1) {
+        if (tooMuch) {
             findings.add(
                     Finding.action(
                             "RETENTION_EXCEEDED",
@@ -154,6 +163,40 @@ public final class RetentionCheck {
                                         : ADHESION)),
                 tension,
                 bite);
+    }
+
+    /**
+     * The bite that would do, the least one with what is lost, over the nominal one; 0 where it was
+     * not given.
+     */
+    private static double bite(
+            Retention retention, Trace trace, List<Finding> findings, Reporting reporting) {
+        Double nominal = retention.gasketBite();
+        Double least = retention.minimumGasketBite();
+        if (nominal == null || least == null) {
+            return 0;
+        }
+        double left = nominal - orZero(retention.biteLoss());
+        trace.step(
+                "B,left",
+                "bite of the gaskets that is left",
+                Dimension.LENGTH,
+                left,
+                "gasketBite - biteLoss",
+                "geometry");
+        if (left < least) {
+            findings.add(
+                    Finding.action(
+                            "GASKET_BITE_TOO_SMALL",
+                            "/retention/gasketBite",
+                            "The gaskets keep "
+                                    + reporting.text(Dimension.LENGTH, Math.max(0, left))
+                                    + " of the glass edge; at least "
+                                    + reporting.text(Dimension.LENGTH, least)
+                                    + " is needed. Give the glass more bite, or reduce what may be"
+                                    + " lost of it."));
+        }
+        return (least + orZero(retention.biteLoss())) / nominal;
     }
 
     private static double orZero(@Nullable Double value) {

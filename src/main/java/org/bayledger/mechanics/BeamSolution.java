@@ -74,7 +74,12 @@ public final class BeamSolution {
 
     /** The shear that is greatest in absolute value, N. */
     public BeamExtreme greatestShear() {
-        return search(Quantity.SHEAR, Sense.EITHER, 0, length, 0, 0);
+        return greatestShear(0, length);
+    }
+
+    /** The shear that is greatest in absolute value between two positions in m, N. */
+    public BeamExtreme greatestShear(double from, double to) {
+        return search(Quantity.SHEAR, Sense.EITHER, from, to, 0, 0);
     }
 
     /** The bending moment that is greatest in absolute value, N m. */

@@ -25,6 +25,8 @@ public enum Dimension {
     SECTION_MODULUS("mm3", "in3", 1e3, "mm3", "in3"),
     /** Second moment of area and torsion constant; inside: m4. */
     SECOND_MOMENT_OF_AREA("cm4", "in4", 1e3, "mm4", "cm4", "in4"),
+    /** Warping constants; inside: m6. */
+    WARPING_CONSTANT("cm6", "in6", 1e3, "mm6", "cm6", "in6"),
     /** Pressures; inside: Pa. */
     PRESSURE("kPa", "psf", 1e9, "Pa", "kPa", "MPa", "GPa", "psf", "psi", "ksi"),
     /** Stresses, strengths and moduli; inside: Pa. */

@@ -89,6 +89,9 @@ final class Units {
         units.put("mm4", millimetre.pow(4));
         units.put("cm4", METRE.divide(100).pow(4));
         units.put("in4", inch.pow(4));
+        units.put("mm6", millimetre.pow(6));
+        units.put("cm6", METRE.divide(100).pow(6));
+        units.put("in6", inch.pow(6));
         units.put("Pa", PASCAL);
         units.put("kPa", PASCAL.multiply(1_000));
         units.put("MPa", PASCAL.multiply(1_000_000));

@@ -8,6 +8,7 @@ import org.bayledger.blocks.BlockSupport;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Verdict;
 import org.bayledger.framing.Axis;
+import org.bayledger.framing.DeadLoad;
 import org.bayledger.framing.FramingCheck;
 import org.bayledger.framing.FramingRequest;
 import org.bayledger.framing.FramingResult;
@@ -115,16 +116,15 @@ final class HorizontalReview {
         List<Checked> wind = new ArrayList<>();
         List<Checked> dead = new ArrayList<>();
         for (int column = 1; column <= bay.columns().size(); column++) {
-            Double stress = null;
+            DeadLoad weight = null;
             if (line <= bay.rows().size()) {
                 Checked underGlass = underGlass(id, line, column, of);
                 dead.add(underGlass);
-                if (underGlass.item().result() instanceof FramingResult result
-                        && result.bendingStress() != null) {
-                    stress = result.bendingStress().si();
+                if (underGlass.item().inputs() instanceof FramingRequest asked) {
+                    weight = new DeadLoad(null, asked.pointLoads());
                 }
             }
-            wind.add(underWind(id, line, column, of, stress));
+            wind.add(underWind(id, line, column, of, weight));
         }
         items.add(Checked.governing(wind));
         if (!dead.isEmpty()) {
@@ -133,7 +133,7 @@ final class HorizontalReview {
     }
 
     private Checked underWind(
-            String id, int line, int column, Section of, @Nullable Double stress) {
+            String id, int line, int column, Section of, @Nullable DeadLoad weight) {
         double span = bay.columns().get(column - 1);
         double from = bay.columnStart(column);
         double below = line == 1 ? rowBelow() : bay.rows().get(line - 2);
@@ -173,7 +173,7 @@ final class HorizontalReview {
                                             List.of(new GlassEdge(0, span)),
                                             null,
                                             context.deflectionRule,
-                                            stress,
+                                            weight,
                                             context.deflectionLoadFactor);
                             FramingResult result = FramingCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());
@@ -211,7 +211,7 @@ final class HorizontalReview {
                     "The weight on this horizontal is not known: no glass type was given for the"
                             + " lite above it.");
         }
-        if (of.deadLoadSecondMomentOfArea() == null) {
+        if (of.deadLoadInertia() == null) {
             return Checked.missing(
                     id,
                     name,

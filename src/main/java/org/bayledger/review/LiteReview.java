@@ -198,8 +198,8 @@ final class LiteReview {
                 : new BlockSupport(
                         BlockSupport.Kind.MEMBER,
                         width,
-                        horizontal.deadLoadSecondMomentOfArea(),
-                        horizontal.elasticModulus(),
+                        horizontal.deadLoadInertia(),
+                        horizontal.modulusOfElasticity(),
                         horizontal.massPerLength());
     }
 

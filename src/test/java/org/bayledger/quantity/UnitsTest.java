@@ -26,6 +26,7 @@ class UnitsTest {
         SI_FACTORS.putAll(Map.of("mm2", 1e-6, "m2", 1.0, "in2", 6.4516e-4, "ft2", 9.290304e-2));
         SI_FACTORS.putAll(Map.of("mm3", 1e-9, "m3", 1.0, "in3", 1.6387064e-5));
         SI_FACTORS.putAll(Map.of("mm4", 1e-12, "cm4", 1e-8, "in4", 4.162314e-7));
+        SI_FACTORS.putAll(Map.of("mm6", 1e-18, "cm6", 1e-12, "in6", 2.685359e-10));
         SI_FACTORS.putAll(Map.of("L", 1e-3, "mL", 1e-6));
         // pressures and stresses
         SI_FACTORS.putAll(Map.of("Pa", 1.0, "kPa", 1e3, "MPa", 1e6, "GPa", 1e9));
