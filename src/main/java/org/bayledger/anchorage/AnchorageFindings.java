@@ -118,9 +118,7 @@ final class AnchorageFindings {
                                     + " between them. "
                                     + (force == null
                                             ? "Give the section's area for the force that locks in."
-                                            : "Temperature alone locks in "
-                                                    + force.text(reporting.units())
-                                                    + " where the anchors do not give.")
+                                            : lockedIn(piece, result, force, reporting))
                                     + " Slot all but one of them."));
         }
         if (piece.anchors().isEmpty() && piece.isOpenEnded()) {
@@ -143,6 +141,28 @@ final class AnchorageFindings {
                                 + " in its place. The movements given for it are those from the"
                                 + " nearest dead-load anchor of another piece, and over its whole"
                                 + " length."));
+    }
+
+    private static String lockedIn(
+            Piece piece, PieceResult result, Quantity thermal, Reporting reporting) {
+        StringBuilder text = new StringBuilder("Temperature alone locks in ");
+        text.append(thermal.text(reporting.units()));
+        boolean rigid = piece.fixed().stream().allMatch(anchor -> anchor.stiffness() == null);
+        text.append(rigid ? " where the anchors do not give." : ", the anchors giving as stated.");
+        for (LockedInResult pair : result.lockedIn()) {
+            if (pair.compression() != null && pair.tension() != null) {
+                text.append(" With the slabs and columns moving as given, it is up to ")
+                        .append(pair.compression().text(reporting.units()))
+                        .append(" of compression and ")
+                        .append(pair.tension().text(reporting.units()))
+                        .append(" of tension between ")
+                        .append(pair.lower())
+                        .append(" and ")
+                        .append(pair.upper())
+                        .append('.');
+            }
+        }
+        return text.toString();
     }
 
     private static String where(Piece piece, Reporting reporting) {

@@ -26,9 +26,6 @@ final class AnchorageReview {
     /** By how much the module of a lite may exceed the glass in it. */
     private static final double SAME_LITE = 1.1;
 
-    private static final Movement NOTHING_SAID =
-            new Movement(null, null, null, null, null, null, null, null, null);
-
     private final ReviewContext context;
     private final Bay bay;
     private final String pointer;
@@ -59,7 +56,7 @@ final class AnchorageReview {
             loaded.add(loaded(given.get(i), pointer + "/anchors/" + i));
         }
         List<Checked> items = new ArrayList<>();
-        Movement movement = bay.movement() == null ? NOTHING_SAID : bay.movement();
+        Movement movement = bay.movement() == null ? Movement.NOTHING_SAID : bay.movement();
         boolean anotherLite = driftLeavesOutALite(movement.drift());
         if (anotherLite) {
             own.add(
@@ -79,7 +76,10 @@ final class AnchorageReview {
                         () -> {
                             AnchorageMovementRequest request =
                                     new AnchorageMovementRequest(
-                                            loaded, bay.stackJoints(), movement);
+                                            loaded,
+                                            bay.stackJoints(),
+                                            movement,
+                                            bay.expansionJoints());
                             AnchorageMovementResult result =
                                     AnchorageMovementCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());
@@ -230,18 +230,7 @@ final class AnchorageReview {
                 dead = worse(dead, found, at + "/deadLoadReaction");
             }
         }
-        return new Anchor(
-                anchor.id(),
-                anchor.elevation(),
-                anchor.role(),
-                anchor.slabLiveLoadDeflection(),
-                anchor.slotUp(),
-                anchor.slotDown(),
-                positive,
-                negative,
-                dead,
-                anchor.allowableWindForce(),
-                anchor.allowableDeadLoadForce());
+        return anchor.withReactions(positive, negative, dead);
     }
 
     private double worse(@Nullable Double given, double found, String at) {

@@ -4,6 +4,7 @@ import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.bayledger.anchorage.Anchor;
+import org.bayledger.anchorage.ExpansionJoint;
 import org.bayledger.anchorage.Movement;
 import org.bayledger.anchorage.StackJoint;
 import org.bayledger.blocks.BlockSupport;
@@ -40,6 +41,8 @@ import org.jspecify.annotations.Nullable;
  * @param stackJoints horizontal joints that let the wall move, levels above the building datum
  * @param movement what moves it
  * @param seals its internal seals; grid, load and neighbours come from the review
+ * @param expansionJoints vertical joints at its edges or inside it that let the wall move along
+ *     itself
  */
 public record Bay(
         @Pattern(regexp = ReviewDocument.ID, message = ReviewDocument.ID_RULE) String id,
@@ -63,7 +66,8 @@ public record Bay(
         @Size(max = 100) @Nullable List<Anchor> anchors,
         @Size(max = 100) @Nullable List<StackJoint> stackJoints,
         @Nullable Movement movement,
-        @Nullable SealDetails seals) {
+        @Nullable SealDetails seals,
+        @Size(max = 100) @Nullable List<ExpansionJoint> expansionJoints) {
 
     public Bay {
         if (belowSill != null && sillSupport != BlockSupport.Kind.MEMBER) {
