@@ -180,6 +180,32 @@ final class AnchorageFindings {
         return "The piece" + above + below;
     }
 
+    /** Creep that is in no sum, where there is a joint or a slot that it would move. */
+    static List<Finding> creep(AnchorageMovementRequest request) {
+        boolean slabs = request.anchors().stream().anyMatch(a -> a.slabCreepDeflection() == null);
+        boolean columns = request.movement().columnCreep() == null;
+        boolean moves =
+                !request.joints().isEmpty()
+                        || request.anchors().stream().anyMatch(anchor -> !anchor.isFixed());
+        if (!moves || !(slabs || columns)) {
+            return List.of();
+        }
+        return List.of(
+                Finding.note(
+                        "CREEP_NOT_GIVEN",
+                        slabs ? "/anchors" : "/columnCreep",
+                        (slabs && columns
+                                        ? "Creep of slabs (slabCreepDeflection of each anchor) and"
+                                                + " of columns (columnCreep)"
+                                        : slabs
+                                                ? "Creep of slabs (slabCreepDeflection of each"
+                                                        + " anchor)"
+                                                : "Creep of columns (columnCreep)")
+                                + " was not given for all of this run and is in the numbers only as"
+                                + " far as it was, or as the other movements given hold it. Give 0"
+                                + " where there is none."));
+    }
+
     /** A joint narrower than it must be. */
     static Finding tooNarrow(int index, Quantity required, Reporting reporting) {
         return Finding.action(

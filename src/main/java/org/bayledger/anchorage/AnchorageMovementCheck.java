@@ -51,6 +51,7 @@ public final class AnchorageMovementCheck {
                 findings.add(AnchorageFindings.tooNarrow(j, required, reporting));
             }
         }
+        findings.addAll(AnchorageFindings.creep(request));
         AnchorageTrace.tolerance(trace, request.movement());
         AnchorageTrace.joints(trace, movements, joints);
         List<SlotResult> slots = slots(request, pieced ? pieces : List.of(), findings, trace);
