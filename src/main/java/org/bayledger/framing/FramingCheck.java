@@ -73,6 +73,20 @@ public final class FramingCheck {
             trace.step("b", "tributary width", Dimension.DISTANCE, width, "input", "input");
             trace.step("w", "load per length", Dimension.LINE_LOAD, w, "max(p+, -p-) b", "statics");
             loads.add(BeamLoad.uniform(0, request.length(), w));
+            if (request.tributaryAreas() != null) {
+                for (TributaryArea area : request.tributaryAreas()) {
+                    double force = wind.greatest() * area.area();
+                    loads.add(
+                            new BeamLoad.Force(Math.min(area.at(), request.length()), force));
+                    trace.detail(
+                            "P",
+                            "wind that comes on at one place",
+                            Dimension.FORCE,
+                            force,
+                            "max(p+, -p-) A",
+                            "statics");
+                }
+            }
         } else {
             deadLoads(loads);
         }

@@ -30,6 +30,8 @@ import org.jspecify.annotations.Nullable;
  * @param deflectionRule published rule for deflection; absent: IBC
  * @param concurrentBendingStress greatest bending stress from the other axis that acts at the same
  *     time, Pa; added to this axis's own
+ * @param tributaryAreas areas of wall whose wind comes onto the member at one place; under wind
+ *     only
  */
 public record FramingRequest(
         Axis axis,
@@ -48,7 +50,40 @@ public record FramingRequest(
         @Measured(value = Dimension.LENGTH, sign = Sign.POSITIVE) @Nullable Double deflectionLimit,
         @Nullable DeflectionRule deflectionRule,
         @Measured(value = Dimension.STRESS, sign = Sign.NOT_NEGATIVE)
-                @Nullable Double concurrentBendingStress) {
+                @Nullable Double concurrentBendingStress,
+        @Size(max = 200) @Nullable List<TributaryArea> tributaryAreas) {
+
+    /** A member with nothing that comes onto it at one place under wind. */
+    public FramingRequest(
+            Axis axis,
+            List<Double> supports,
+            @Nullable List<Double> hinges,
+            double length,
+            @Nullable Double tributaryWidth,
+            Section section,
+            @Nullable Load load,
+            @Nullable Double lineLoad,
+            @Nullable List<PointLoad> pointLoads,
+            @Nullable List<GlassEdge> glassEdges,
+            @Nullable Double deflectionLimit,
+            @Nullable DeflectionRule deflectionRule,
+            @Nullable Double concurrentBendingStress) {
+        this(
+                axis,
+                supports,
+                hinges,
+                length,
+                tributaryWidth,
+                section,
+                load,
+                lineLoad,
+                pointLoads,
+                glassEdges,
+                deflectionLimit,
+                deflectionRule,
+                concurrentBendingStress,
+                null);
+    }
 
     public FramingRequest {
         supports = List.copyOf(supports);
@@ -66,6 +101,13 @@ public record FramingRequest(
             faults.require(
                     load == null, "/load", "belongs to axis WIND; give lineLoad, pointLoads");
             faults.require(glassEdges == null, "/glassEdges", "belongs to axis WIND");
+            faults.require(tributaryAreas == null, "/tributaryAreas", "belong to axis WIND");
+        }
+        for (int i = 0; tributaryAreas != null && i < tributaryAreas.size(); i++) {
+            faults.require(
+                    tributaryAreas.get(i).at() <= length * (1 + 1e-9),
+                    "/tributaryAreas/" + i + "/at",
+                    "lies beyond the end of the member");
         }
         for (int i = 0; pointLoads != null && i < pointLoads.size(); i++) {
             faults.require(
@@ -98,6 +140,25 @@ public record FramingRequest(
         return deflectionRule == null ? DeflectionRule.IBC : deflectionRule;
     }
 
+    /** The same member with wind that comes onto it at some places. */
+    public FramingRequest withTributaryAreas(List<TributaryArea> areas) {
+        return new FramingRequest(
+                axis,
+                supports,
+                hinges,
+                length,
+                tributaryWidth,
+                section,
+                load,
+                lineLoad,
+                pointLoads,
+                glassEdges,
+                deflectionLimit,
+                deflectionRule,
+                concurrentBendingStress,
+                areas);
+    }
+
     FramingRequest withSection(Section changed) {
         return with(changed, tributaryWidth, supports);
     }
@@ -125,6 +186,7 @@ public record FramingRequest(
                 glassEdges,
                 deflectionLimit,
                 deflectionRule,
-                concurrentBendingStress);
+                concurrentBendingStress,
+                tributaryAreas);
     }
 }
