@@ -183,6 +183,16 @@ final class AnchorageReview {
                             "This dead-load anchor was not checked for weight: what it carries or"
                                     + " what it may carry is not known."));
         }
+        if (verticals.isOpenAtCorner()) {
+            open.add(
+                    Finding.action(
+                            "CORNER_FORCE_NOT_IN_THE_NUMBERS",
+                            pointer + "/cornerReturns",
+                            "A vertical of this bay stands at an outside corner of the building and"
+                                    + " carries, or may carry, the wall round the corner: its force"
+                                    + " on this anchor parallel to the wall is not in the"
+                                    + " numbers."));
+        }
         if (verticals.isOpenAbove()) {
             open.add(
                     Finding.action(

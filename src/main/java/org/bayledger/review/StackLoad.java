@@ -23,12 +23,12 @@ import org.jspecify.annotations.Nullable;
 record StackLoad(double area, List<Finding> findings, boolean known) {
 
     static StackLoad on(
+            ReviewContext context,
             Bay bay,
             Layout.Vertical vertical,
             VerticalRuns runs,
             AllowableLoad load,
-            String pointer,
-            Reporting reporting) {
+            String pointer) {
         int columns = bay.columns().size();
         double before =
                 vertical.number() == 1 ? vertical.at() : bay.columnStart(vertical.number() - 1);
@@ -36,6 +36,13 @@ record StackLoad(double area, List<Finding> findings, boolean known) {
                 vertical.number() > columns
                         ? vertical.at()
                         : bay.columnStart(vertical.number() + 1);
+        // the vertical at the right edge is that of the next bay, which must end at the same level
+        boolean rightEdge =
+                vertical.number() == columns
+                        && context.layout.continuesRight(bay)
+                        && context.layout.rightOf(bay).stream()
+                                .noneMatch(
+                                        next -> Math.abs(next.top() - bay.top()) <= Layout.TOUCH);
         double area = 0;
         boolean known = true;
         List<Finding> findings = new ArrayList<>();
@@ -44,12 +51,12 @@ record StackLoad(double area, List<Finding> findings, boolean known) {
             boolean here = Math.abs(foot.at() - vertical.at()) <= Layout.TOUCH;
             boolean next =
                     Math.abs(foot.at() - before) <= Layout.TOUCH
-                            || Math.abs(foot.at() - after) <= Layout.TOUCH;
+                            || (!rightEdge && Math.abs(foot.at() - after) <= Layout.TOUCH);
             if (here) {
                 Double found = foot.force() == null ? null : area(foot.force(), load);
                 known &= found != null;
                 area = Math.max(area, found == null ? 0 : found);
-                findings.add(found == null ? unknown(foot, pointer) : carried(foot, pointer, reporting));
+                findings.add(found == null ? unknown(foot, pointer) : carried(foot, pointer, context.reporting));
             } else if (!next) {
                 known = false;
                 findings.add(elsewhere(foot, pointer));

@@ -16,6 +16,7 @@ import org.bayledger.framing.FramingResult;
 import org.bayledger.framing.GlassEdge;
 import org.bayledger.framing.Section;
 import org.bayledger.framing.TributaryArea;
+import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
 /** The verticals of one bay under wind, and what they hand on to the anchors. */
@@ -28,6 +29,7 @@ final class VerticalReview {
     private final VerticalRuns runs;
     private final List<VerticalRun> own = new ArrayList<>();
     private boolean open;
+    private boolean corner;
     private final @Nullable MullionLine line;
 
     VerticalReview(ReviewContext context, Bay bay, String pointer, VerticalRuns runs) {
@@ -80,6 +82,11 @@ final class VerticalReview {
         return open;
     }
 
+    /** Whether a vertical at a corner carries wall round it that is not in the numbers. */
+    boolean isOpenAtCorner() {
+        return corner;
+    }
+
     /** How the verticals are held, or null where it is not known. */
     @Nullable MullionLine line() {
         return line;
@@ -122,8 +129,10 @@ final class VerticalReview {
                         bay.sill() + held.start() + held.length());
         List<Finding> own = new ArrayList<>(held.findings());
         edgeOfWall(vertical, own);
+        boolean cornered = roundTheCorner(vertical, own);
+        corner |= cornered;
         AllowableLoad load = seen.load().allowable(new Trace(TraceLevel.GOVERNING));
-        StackLoad above = StackLoad.on(bay, vertical, runs, load, pointer, context.reporting);
+        StackLoad above = StackLoad.on(context, bay, vertical, runs, load, pointer);
         own.addAll(above.findings());
         open |= !above.known();
         FoundForces found = new FoundForces(held);
@@ -152,7 +161,9 @@ final class VerticalReview {
             checked = Checked.governing(List.of(carrying, checked));
         }
         keep(vertical, held, load, section, found);
-        return held.certain() && above.known() ? checked : checked.atLeast(Verdict.UNDETERMINED);
+        return held.certain() && above.known() && !cornered
+                ? checked
+                 : checked.atLeast(Verdict.UNDETERMINED);
     }
 
     private Checked check(
@@ -213,6 +224,39 @@ final class VerticalReview {
                                     + " only. Where the wall goes on there, give the bay that"
                                     + " stands there."));
         }
+    }
+
+    /** Whether wind from round an outside corner comes onto a vertical, or may. */
+    private boolean roundTheCorner(Layout.Vertical vertical, List<Finding> own) {
+        if (!context.isOutsideCorner(bay.elevation(), vertical.at())) {
+            return false;
+        }
+        boolean left = vertical.number() == 1;
+        Double width = bay.cornerReturn(left ? CornerReturn.Side.LEFT : CornerReturn.Side.RIGHT);
+        if (width != null && width == 0) {
+            return false;
+        }
+        own.add(
+                width == null
+                        ? Finding.action(
+                                "CORNER_RETURN_NOT_GIVEN",
+                                pointer + "/cornerReturns",
+                                "This vertical stands at an outside corner of the building, and it"
+                                        + " was not said whether it carries the wall round the"
+                                        + " corner as well: it was checked for the wind on its own"
+                                        + " elevation only. Give cornerReturns; a tributaryWidth of"
+                                        + " 0 where another vertical carries that wall.")
+                        : Finding.action(
+                                "CORNER_VERTICAL_CARRIES_TWO_FACES",
+                                pointer + "/cornerReturns",
+                                "This vertical carries "
+                                        + context.reporting.text(Dimension.DISTANCE, width)
+                                        + " of wall round the corner as well: wind there bends it"
+                                        + " parallel to this elevation and pushes its anchors"
+                                        + " sideways, at the same time as the wind on this one."
+                                        + " Neither is in the numbers; an engineer has to check it"
+                                        + " for both faces at once."));
+        return true;
     }
 
     /** The edges of the lites on both sides of a vertical. */
