@@ -38,7 +38,8 @@ public final class AnchorageMovementCheck {
         Trace trace = new Trace(reporting.trace());
         boolean pieced = request.stackJoints() != null && !request.anchors().isEmpty();
         List<Piece> pieces = Piece.of(request);
-        List<PieceResult> pieceResults = pieced ? PieceHolding.of(pieces, request.movement()) : List.of();
+        List<PieceResult> pieceResults =
+                pieced ? PieceHolding.of(pieces, request.movement()) : List.of();
         for (int i = 0; i < pieceResults.size(); i++) {
             findings.addAll(AnchorageFindings.held(pieces.get(i), pieceResults.get(i), reporting));
         }

@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
  * The changes that together bring a run within its limits: a piece fixed where nothing carries it
  * and released where several anchors do, joints widened, slots lengthened, stronger anchors and
  * bolts, more clearance for a lite that racks. They are run through the check before they are
- * offered, and offered only where nothing is exceeded then and no demand is over its limit; what was
- * undetermined for want of data stays so.
+ * offered, and offered only where nothing is exceeded then and no demand is over its limit; what
+ * was undetermined for want of data stays so.
  */
 final class AnchorageRemedies {
 
@@ -65,8 +65,7 @@ final class AnchorageRemedies {
         if (after.outcome().verdict() == Verdict.UNDETERMINED) {
             text += " What is undetermined for want of data stays so.";
         }
-        return List.of(
-                new Remedy(text, changes.list(), utilization == null ? 0 : utilization));
+        return List.of(new Remedy(text, changes.list(), utilization == null ? 0 : utilization));
     }
 
     /**

@@ -10,18 +10,18 @@ import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The bracket by which an anchor is bolted to the structure. Under weight and suction it turns about
- * one of its edges, which presses on the structure: about its lower edge on the face of a slab,
- * about the outer edge of the slab on top of it.
+ * The bracket by which an anchor is bolted to the structure. Under weight and suction it turns
+ * about one of its edges, which presses on the structure: about its lower edge on the face of a
+ * slab, about the outer edge of the slab on top of it.
  *
  * @param mounting where it sits
  * @param eccentricity from the line of the mullion's weight to the face of the slab, horizontal, m
  * @param leverArm from the bolts in tension to the edge about which the bracket turns under weight
  *     and suction, along the slab's surface, m
  * @param windLeverArm from the line of the wind force to that edge, vertical, m
- * @param oppositeLeverArm from the bolts in tension to the opposite edge of the bracket, about which
- *     wind may turn it the other way, m; needed on top of a slab, and on its face where wind does
- *     not act at the level of the bolts
+ * @param oppositeLeverArm from the bolts in tension to the opposite edge of the bracket, about
+ *     which wind may turn it the other way, m; needed on top of a slab, and on its face where wind
+ *     does not act at the level of the bolts
  * @param boltCount bolts that share the shear
  * @param tensionBoltCount bolts at the lever arm, that share the tension
  * @param pryingFactor by which prying of the bracket raises the tension of its bolts; 1 says that
@@ -51,7 +51,9 @@ public record Bracket(
     public enum Mounting {
         /** On the edge of the slab, bolts level: suction pulls at them, weight shears them. */
         FACE_OF_SLAB,
-        /** On top of the slab, bolts upright: wind shears them, weight and wind turn the bracket. */
+        /**
+         * On top of the slab, bolts upright: wind shears them, weight and wind turn the bracket.
+         */
         TOP_OF_SLAB
     }
 

@@ -91,9 +91,7 @@ record Piece(@Nullable Double bottom, @Nullable Double top, List<Anchor> anchors
         return known.size() < holding(joint).size() ? null : greatest(known);
     }
 
-    /**
-     * How far that slab creeps, m; null where that was given for none of the anchors it may be.
-     */
+    /** How far that slab creeps, m; null where that was given for none of the anchors it may be. */
     @Nullable Double slabCreep(double joint) {
         return greatest(given(joint, Anchor::slabCreepDeflection));
     }

@@ -20,8 +20,9 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  *
  * <p>Statics of a piece held at one place, t the tolerances ({@link Movement#tolerance}), columns
- * their shortening and creep; movements are added as a plain sum. When the columns shorten, a floor above the dead-load anchor comes down along the mullion, and the
- * dead-load anchor comes down toward a floor below it.
+ * their shortening and creep; movements are added as a plain sum. When the columns shorten, a floor
+ * above the dead-load anchor comes down along the mullion, and the dead-load anchor comes down
+ * toward a floor below it.
  *
  * @param anchor the wind-load anchor
  * @param from the dead-load anchor

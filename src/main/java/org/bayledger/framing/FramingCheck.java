@@ -76,8 +76,7 @@ public final class FramingCheck {
             if (request.tributaryAreas() != null) {
                 for (TributaryArea area : request.tributaryAreas()) {
                     double force = wind.greatest() * area.area();
-                    loads.add(
-                            new BeamLoad.Force(Math.min(area.at(), request.length()), force));
+                    loads.add(new BeamLoad.Force(Math.min(area.at(), request.length()), force));
                     trace.detail(
                             "P",
                             "wind that comes on at one place",

@@ -8,8 +8,8 @@ import org.bayledger.quantity.Dimension;
  * What a vertical at an outside corner of the building carries of the wall round the corner.
  *
  * @param side edge of the bay that stands at the corner, seen from outside
- * @param tributaryWidth width of wall round the corner that comes onto the same vertical, m; 0 where
- *     another vertical carries it
+ * @param tributaryWidth width of wall round the corner that comes onto the same vertical, m; 0
+ *     where another vertical carries it
  */
 public record CornerReturn(
         Side side,

@@ -46,8 +46,7 @@ record StackLoad(double area, List<Finding> findings, boolean known) {
         double area = 0;
         boolean known = true;
         List<Finding> findings = new ArrayList<>();
-        for (VerticalRuns.Foot foot :
-                runs.feet(bay, before - Layout.TOUCH, after + Layout.TOUCH)) {
+        for (VerticalRuns.Foot foot : runs.feet(bay, before - Layout.TOUCH, after + Layout.TOUCH)) {
             boolean here = Math.abs(foot.at() - vertical.at()) <= Layout.TOUCH;
             boolean next =
                     Math.abs(foot.at() - before) <= Layout.TOUCH
@@ -56,7 +55,10 @@ record StackLoad(double area, List<Finding> findings, boolean known) {
                 Double found = foot.force() == null ? null : area(foot.force(), load);
                 known &= found != null;
                 area = Math.max(area, found == null ? 0 : found);
-                findings.add(found == null ? unknown(foot, pointer) : carried(foot, pointer, context.reporting));
+                findings.add(
+                        found == null
+                                ? unknown(foot, pointer)
+                                : carried(foot, pointer, context.reporting));
             } else if (!next) {
                 known = false;
                 findings.add(elsewhere(foot, pointer));

@@ -163,7 +163,7 @@ final class VerticalReview {
         keep(vertical, held, load, section, found);
         return held.certain() && above.known() && !cornered
                 ? checked
-                 : checked.atLeast(Verdict.UNDETERMINED);
+                : checked.atLeast(Verdict.UNDETERMINED);
     }
 
     private Checked check(

@@ -72,8 +72,8 @@ record VerticalRun(
      *   R = R1 + R2 + M (1/L1 + 1/L2)
      * </pre>
      *
-     * <p>Theorem of three moments for two spans that rest freely at their far ends; where they go on
-     * there, M is less.
+     * <p>Theorem of three moments for two spans that rest freely at their far ends; where they go
+     * on there, M is less.
      *
      * @param own on the anchor from this vertical
      * @param beside the other vertical

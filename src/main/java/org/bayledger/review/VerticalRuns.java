@@ -9,8 +9,8 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The verticals of all bays by where they stand, from the highest bay down, so that what stands in a
- * stack joint is known before what carries it.
+ * The verticals of all bays by where they stand, from the highest bay down, so that what stands in
+ * a stack joint is known before what carries it.
  */
 final class VerticalRuns {
 
@@ -55,7 +55,9 @@ final class VerticalRuns {
         return found;
     }
 
-    /** Verticals in line with one of a bay that end where the bay begins, or begin where it ends. */
+    /**
+     * Verticals in line with one of a bay that end where the bay begins, or begin where it ends.
+     */
     List<VerticalRun> inLine(VerticalRun run) {
         List<VerticalRun> found = new ArrayList<>();
         NavigableMap<Double, List<VerticalRun>> face = runs.get(run.bay().elevation());

@@ -72,8 +72,8 @@ class BracketTest {
     }
 
     /**
-     * Wind below the bolts, at 2 of 5 in, the upper edge 1.5 in above them: about the upper edge 2 T
-     * 1.5 = 1200 (5 + 1.5 - 2), T = 1800 lbf, more than (1800 + 2400) / 10 = 420 about the lower
+     * Wind below the bolts, at 2 of 5 in, the upper edge 1.5 in above them: about the upper edge 2
+     * T 1.5 = 1200 (5 + 1.5 - 2), T = 1800 lbf, more than (1800 + 2400) / 10 = 420 about the lower
      * one. Above the bracket, at 8 in: (1800 + 9600) / 10 = 1140 lbf about the lower edge against
      * 1200 (8 - 6.5) / 3 = 600 about the upper.
      */
@@ -153,7 +153,9 @@ class BracketTest {
         assertThat(result.anchors().get(0).bracket()).isNull();
     }
 
-    /** Moment equilibrium holds: what the bolts and the edge carry is what acts, for any bracket. */
+    /**
+     * Moment equilibrium holds: what the bolts and the edge carry is what acts, for any bracket.
+     */
     @Test
     void boltsBalanceTheMoment() {
         Random random = new Random(3);

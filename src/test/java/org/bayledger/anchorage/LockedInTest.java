@@ -66,7 +66,9 @@ class LockedInTest {
     void anchorsThatGive() {
         // 24 000 lbf/ft is 2 kip/in
         String soft =
-                TWICE.replace("\"slabLiveLoadDeflection\"", "\"stiffness\":\"24000 lbf/ft\",\"slabLiveLoadDeflection\"");
+                TWICE.replace(
+                        "\"slabLiveLoadDeflection\"",
+                        "\"stiffness\":\"24000 lbf/ft\",\"slabLiveLoadDeflection\"");
         double gives = 144 / EA + 0.5 + 0.5;
         LockedInResult pair = pair(soft);
         assertThat(kip(pair.thermal())).isCloseTo(ALPHA * 144 * 120 / gives, offset(1e-6));
@@ -98,7 +100,10 @@ class LockedInTest {
             assertThat(kip(pair.thermal()))
                     .isCloseTo(ALPHA * 144 * 120 / (144 / EA + 0.5), offset(1e-6));
         }
-        assertThat(kip(pairs.get(0).compression())).isCloseTo(kip(pairs.get(1).tension()) + ALPHA * 144 * 60 / (144 / EA + 0.5), offset(1e-6));
+        assertThat(kip(pairs.get(0).compression()))
+                .isCloseTo(
+                        kip(pairs.get(1).tension()) + ALPHA * 144 * 60 / (144 / EA + 0.5),
+                        offset(1e-6));
     }
 
     private static String fixed(String id, int feet) {
@@ -131,8 +136,7 @@ class LockedInTest {
     /** Two fixed anchors at one level are one place: nothing is divided by their distance. */
     @Test
     void twoAnchorsAtOneLevel() {
-        AnchorageMovementResult result =
-                run(TWICE.replace("\"40 ft\"", "\"28 ft\""));
+        AnchorageMovementResult result = run(TWICE.replace("\"40 ft\"", "\"28 ft\""));
         assertThat(result.pieces().get(1).lockedIn()).isEmpty();
         assertThat(codes(result)).contains("SEVERAL_DEAD_LOAD_ANCHORS");
     }

@@ -69,9 +69,7 @@ class MovementPartsTest {
                 .singleElement()
                 .satisfies(step -> assertThat(step.formula()).contains("squares"));
         // one tolerance alone is the same either way
-        assertThat(
-                        with("\"material\"", "\"combination\":\"RSS_TOLERANCES\",\"material\"")
-                                .joints())
+        assertThat(with("\"material\"", "\"combination\":\"RSS_TOLERANCES\",\"material\"").joints())
                 .isEqualTo(run(SOUND).joints());
     }
 
@@ -85,7 +83,8 @@ class MovementPartsTest {
                             .formatted(random.nextDouble(), random.nextDouble());
             double hot = 100 + 80 * random.nextDouble();
             String json = SOUND.replace("\"material\"", tolerances);
-            AnchorageMovementResult sum = run(json.formatted("").replace("180 degF", hot + " degF"));
+            AnchorageMovementResult sum =
+                    run(json.formatted("").replace("180 degF", hot + " degF"));
             AnchorageMovementResult root =
                     run(
                             json.formatted("\"combination\":\"RSS_TOLERANCES\",")
@@ -145,11 +144,12 @@ class MovementPartsTest {
                         .formatted(width, more));
     }
 
-    private static final String SWAYS = ",\"inPlaneMovement\":\"0.25 in\",\"thermalLength\":\"30 ft\"";
+    private static final String SWAYS =
+            ",\"inPlaneMovement\":\"0.25 in\",\"thermalLength\":\"30 ft\"";
 
     /**
-     * 30 ft: warming 13.1e-6 x 360 x 120 = 0.5659 in, cooling 0.2830 in; with 0.25 in of sway 0.8159
-     * in closing and 0.5330 in opening; W = 0.8159 / 0.5 + 0.125 = 1.7568 in.
+     * 30 ft: warming 13.1e-6 x 360 x 120 = 0.5659 in, cooling 0.2830 in; with 0.25 in of sway
+     * 0.8159 in closing and 0.5330 in opening; W = 0.8159 / 0.5 + 0.125 = 1.7568 in.
      */
     @Test
     void expansionJointTakesSwayAndTemperature() {

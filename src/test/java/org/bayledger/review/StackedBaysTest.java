@@ -210,7 +210,9 @@ class StackedBaysTest {
                 .doesNotContain("NO_JOINT_BETWEEN_DEAD_LOAD_ANCHORS");
     }
 
-    /** The jamb at 0 ft stands at a corner of the building: the document has to say what it bears. */
+    /**
+     * The jamb at 0 ft stands at a corner of the building: the document has to say what it bears.
+     */
     @Test
     void verticalAtACornerIsNotJudgedByOneFaceAlone() {
         Map<String, Object> unsaid = demo(2);
