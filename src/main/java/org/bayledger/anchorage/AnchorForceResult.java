@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param windReaction the greater of the two signs, absolute; null where none was given
  * @param windUtilization of the allowable wind force; null where either is not known
  * @param deadLoadUtilization of the allowable dead-load force; null where either is not known
+ * @param bracket what its bolts carry; null without a bracket or without the forces on it
  * @param verdict on this anchor; undetermined where a force lacks its allowable or a sign of the
  *     wind is missing
  */
@@ -19,4 +20,5 @@ public record AnchorForceResult(
         @Nullable Quantity windReaction,
         @Nullable Double windUtilization,
         @Nullable Double deadLoadUtilization,
+        @Nullable BracketResult bracket,
         Verdict verdict) {}

@@ -3,6 +3,7 @@ package org.bayledger.anchorage;
 import java.util.List;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Reporting;
+import org.bayledger.check.Trace;
 import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
@@ -18,7 +19,8 @@ final class AnchorForces {
         return wind(anchor) != null
                 || anchor.deadLoadReaction() != null
                 || anchor.allowableWindForce() != null
-                || anchor.allowableDeadLoadForce() != null;
+                || anchor.allowableDeadLoadForce() != null
+                || anchor.bracket() != null;
     }
 
     /** The greater wind reaction of the signs given, absolute, N, or null where none was. */
@@ -40,7 +42,11 @@ final class AnchorForces {
      * @param findings receives what is missing or exceeded
      */
     static AnchorForceResult of(
-            Anchor anchor, String pointer, Reporting reporting, List<Finding> findings) {
+            Anchor anchor,
+            String pointer,
+            Reporting reporting,
+            List<Finding> findings,
+            Trace trace) {
         int before = findings.size();
         Double wind = wind(anchor);
         if (wind != null
@@ -74,7 +80,11 @@ final class AnchorForces {
                         anchor,
                         pointer + "/allowableDeadLoadForce",
                         "dead load");
+        BracketResult bracket = BracketStatics.of(anchor, pointer, reporting, findings, trace);
         Verdict verdict = findings.size() > before ? Verdict.UNDETERMINED : Verdict.SATISFIED;
+        if (bracket != null) {
+            verdict = verdict.and(bracket.verdict());
+        }
         if (windUtilization != null && windUtilization > 1) {
             verdict = Verdict.EXCEEDED;
             findings.add(exceeded(anchor, pointer, "wind", windUtilization, reporting));
@@ -88,6 +98,7 @@ final class AnchorForces {
                 wind == null ? null : Quantity.of(Dimension.FORCE, wind),
                 windUtilization,
                 deadUtilization,
+                bracket,
                 verdict);
     }
 

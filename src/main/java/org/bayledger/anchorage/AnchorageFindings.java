@@ -118,9 +118,7 @@ final class AnchorageFindings {
                                     + " between them. "
                                     + (force == null
                                             ? "Give the section's area for the force that locks in."
-                                            : "Temperature alone locks in "
-                                                    + force.text(reporting.units())
-                                                    + " where the anchors do not give.")
+                                            : lockedIn(piece, result, force, reporting))
                                     + " Slot all but one of them."));
         }
         if (piece.anchors().isEmpty() && piece.isOpenEnded()) {
@@ -145,6 +143,28 @@ final class AnchorageFindings {
                                 + " length."));
     }
 
+    private static String lockedIn(
+            Piece piece, PieceResult result, Quantity thermal, Reporting reporting) {
+        StringBuilder text = new StringBuilder("Temperature alone locks in ");
+        text.append(thermal.text(reporting.units()));
+        boolean rigid = piece.fixed().stream().allMatch(anchor -> anchor.stiffness() == null);
+        text.append(rigid ? " where the anchors do not give." : ", the anchors giving as stated.");
+        for (LockedInResult pair : result.lockedIn()) {
+            if (pair.compression() != null && pair.tension() != null) {
+                text.append(" With the slabs and columns moving as given, it is up to ")
+                        .append(pair.compression().text(reporting.units()))
+                        .append(" of compression and ")
+                        .append(pair.tension().text(reporting.units()))
+                        .append(" of tension between ")
+                        .append(pair.lower())
+                        .append(" and ")
+                        .append(pair.upper())
+                        .append('.');
+            }
+        }
+        return text.toString();
+    }
+
     private static String where(Piece piece, Reporting reporting) {
         String above =
                 piece.bottom() == null
@@ -158,6 +178,32 @@ final class AnchorageFindings {
                                 + " the joint at "
                                 + reporting.text(Dimension.DISTANCE, piece.top());
         return "The piece" + above + below;
+    }
+
+    /** Creep that is in no sum, where there is a joint or a slot that it would move. */
+    static List<Finding> creep(AnchorageMovementRequest request) {
+        boolean slabs = request.anchors().stream().anyMatch(a -> a.slabCreepDeflection() == null);
+        boolean columns = request.movement().columnCreep() == null;
+        boolean moves =
+                !request.joints().isEmpty()
+                        || request.anchors().stream().anyMatch(anchor -> !anchor.isFixed());
+        if (!moves || !(slabs || columns)) {
+            return List.of();
+        }
+        return List.of(
+                Finding.note(
+                        "CREEP_NOT_GIVEN",
+                        slabs ? "/anchors" : "/columnCreep",
+                        (slabs && columns
+                                        ? "Creep of slabs (slabCreepDeflection of each anchor) and"
+                                                + " of columns (columnCreep)"
+                                        : slabs
+                                                ? "Creep of slabs (slabCreepDeflection of each"
+                                                        + " anchor)"
+                                                : "Creep of columns (columnCreep)")
+                                + " was not given for all of this run and is in the numbers only as"
+                                + " far as it was, or as the other movements given hold it. Give 0"
+                                + " where there is none."));
     }
 
     /** A joint narrower than it must be. */

@@ -38,7 +38,8 @@ public final class AnchorageMovementCheck {
         Trace trace = new Trace(reporting.trace());
         boolean pieced = request.stackJoints() != null && !request.anchors().isEmpty();
         List<Piece> pieces = Piece.of(request);
-        List<PieceResult> pieceResults = pieced ? held(pieces, request.movement()) : List.of();
+        List<PieceResult> pieceResults =
+                pieced ? PieceHolding.of(pieces, request.movement()) : List.of();
         for (int i = 0; i < pieceResults.size(); i++) {
             findings.addAll(AnchorageFindings.held(pieces.get(i), pieceResults.get(i), reporting));
         }
@@ -51,9 +52,12 @@ public final class AnchorageMovementCheck {
                 findings.add(AnchorageFindings.tooNarrow(j, required, reporting));
             }
         }
+        findings.addAll(AnchorageFindings.creep(request));
+        AnchorageTrace.tolerance(trace, request.movement());
         AnchorageTrace.joints(trace, movements, joints);
         List<SlotResult> slots = slots(request, pieced ? pieces : List.of(), findings, trace);
-        List<AnchorForceResult> forces = forces(request, reporting, findings);
+        List<AnchorForceResult> forces = forces(request, reporting, findings, trace);
+        List<ExpansionJointResult> expansion = expansion(request, reporting, findings, trace);
         GlassDrift drift = new GlassDrift(request.movement());
         drift.trace(trace);
         findings.addAll(drift.findings(reporting));
@@ -64,6 +68,7 @@ public final class AnchorageMovementCheck {
         joints.forEach(joint -> verdicts.add(joint.verdict()));
         slots.forEach(slot -> verdicts.add(slot.verdict()));
         forces.forEach(force -> verdicts.add(force.verdict()));
+        expansion.forEach(joint -> verdicts.add(joint.verdict()));
         verdicts.add(drift.verdict());
         // what any sum rests on, also where there is no joint or slot to miss it
         if (!complete) {
@@ -75,6 +80,11 @@ public final class AnchorageMovementCheck {
                                 slots.stream().map(SlotResult::utilization),
                                 forces.stream().map(AnchorForceResult::windUtilization),
                                 forces.stream().map(AnchorForceResult::deadLoadUtilization),
+                                forces.stream()
+                                        .map(AnchorForceResult::bracket)
+                                        .filter(Objects::nonNull)
+                                        .map(BracketResult::utilization),
+                                expansion.stream().map(ExpansionJointResult::utilization),
                                 Stream.of(drift).map(GlassDrift::utilization))
                         .flatMap(each -> each)
                         .filter(Objects::nonNull)
@@ -87,11 +97,7 @@ public final class AnchorageMovementCheck {
                         findings,
                         List.of(),
                         trace.steps(),
-                        Cautions.with(
-                                "Temperatures are those of the metal; the building is taken to keep"
-                                        + " its own.",
-                                "Embedment in concrete, eccentricity of brackets and seismic force"
-                                        + " on anchors are left to a licensed engineer.")),
+                        cautions(request)),
                 length(thermalMovement(request, movements)),
                 pieceResults,
                 joints,
@@ -99,36 +105,31 @@ public final class AnchorageMovementCheck {
                 forces,
                 length(drift.capacity()),
                 length(drift.demand()),
-                drift.utilization());
+                drift.utilization(),
+                expansion);
     }
 
-    private static List<PieceResult> held(List<Piece> pieces, Movement movement) {
-        List<PieceResult> results = new ArrayList<>();
-        for (Piece piece : pieces) {
-            List<Anchor> fixed = piece.fixed();
-            Verdict verdict =
-                    switch (fixed.size()) {
-                        case 0 ->
-                                piece.anchors().isEmpty() && piece.isOpenEnded()
-                                        ? Verdict.UNDETERMINED
-                                        : Verdict.EXCEEDED;
-                        case 1 -> Verdict.SATISFIED;
-                        default -> Verdict.UNDETERMINED;
-                    };
-            Double force = fixed.size() > 1 ? movement.lockedInForce() : null;
-            results.add(
-                    new PieceResult(
-                            distance(piece.bottom()),
-                            distance(piece.top()),
-                            fixed.stream().map(Anchor::id).toList(),
-                            piece.anchors().stream()
-                                    .filter(anchor -> !anchor.isFixed())
-                                    .map(Anchor::id)
-                                    .toList(),
-                            force == null ? null : Quantity.of(Dimension.FORCE, force),
-                            verdict));
+    private static List<String> cautions(AnchorageMovementRequest request) {
+        boolean brackets = request.anchors().stream().anyMatch(a -> a.bracket() != null);
+        List<String> own =
+                new ArrayList<>(
+                        List.of(
+                                "Temperatures are those of the metal; the building is taken to keep"
+                                        + " its own.",
+                                brackets
+                                        ? "Embedment in concrete, the metal of brackets and seismic"
+                                                + " force on anchors are left to a licensed"
+                                                + " engineer."
+                                        : "Embedment in concrete, eccentricity of brackets and"
+                                                + " seismic force on anchors are left to a licensed"
+                                                + " engineer."));
+        if (!request.verticalJoints().isEmpty()) {
+            own.add(
+                    "The width of an expansion joint is for opening and closing; shear of its"
+                            + " sealant, where the two sides move against each other, is not in"
+                            + " it.");
         }
-        return results;
+        return Cautions.with(own.toArray(String[]::new));
     }
 
     private static JointMovement movement(
@@ -165,7 +166,15 @@ public final class AnchorageMovementCheck {
             SlotResult slot =
                     from == null
                             ? new SlotResult(
-                                    anchor.id(), null, null, null, null, Verdict.UNDETERMINED)
+                                    anchor.id(),
+                                    null,
+                                    null,
+                                    null,
+                                    null,
+                                    List.of(),
+                                    List.of(),
+                                    null,
+                                    Verdict.UNDETERMINED)
                             : new SlotMovement(anchor, from, own != null, request.movement())
                                     .result();
             slots.add(slot);
@@ -184,17 +193,24 @@ public final class AnchorageMovementCheck {
     }
 
     private static List<AnchorForceResult> forces(
-            AnchorageMovementRequest request, Reporting reporting, List<Finding> findings) {
+            AnchorageMovementRequest request,
+            Reporting reporting,
+            List<Finding> findings,
+            Trace trace) {
         List<AnchorForceResult> forces = new ArrayList<>();
         List<String> together = new ArrayList<>();
+        List<String> bracketed = new ArrayList<>();
         for (int i = 0; i < request.anchors().size(); i++) {
             Anchor anchor = request.anchors().get(i);
             if (AnchorForces.isGiven(anchor)) {
                 AnchorForceResult force =
-                        AnchorForces.of(anchor, "/anchors/" + i, reporting, findings);
+                        AnchorForces.of(anchor, "/anchors/" + i, reporting, findings, trace);
                 forces.add(force);
                 if (force.windUtilization() != null && force.deadLoadUtilization() != null) {
                     together.add(anchor.id());
+                }
+                if (anchor.bracket() != null) {
+                    bracketed.add(anchor.id());
                 }
             }
         }
@@ -204,7 +220,27 @@ public final class AnchorageMovementCheck {
         if (!together.isEmpty()) {
             findings.add(AnchorageFindings.interaction(together));
         }
+        if (!bracketed.isEmpty()) {
+            findings.add(BracketStatics.outside(bracketed));
+        }
         return forces;
+    }
+
+    private static List<ExpansionJointResult> expansion(
+            AnchorageMovementRequest request,
+            Reporting reporting,
+            List<Finding> findings,
+            Trace trace) {
+        List<ExpansionJointResult> results = new ArrayList<>();
+        for (int j = 0; j < request.verticalJoints().size(); j++) {
+            ExpansionJointMovement joint =
+                    new ExpansionJointMovement(request.verticalJoints().get(j), request.movement());
+            ExpansionJointResult result = joint.result();
+            results.add(result);
+            findings.addAll(joint.findings(j, result, reporting));
+            ExpansionJointMovement.trace(trace, result);
+        }
+        return results;
     }
 
     private static @Nullable Double thermalMovement(
@@ -234,9 +270,5 @@ public final class AnchorageMovementCheck {
 
     private static @Nullable Quantity length(@Nullable Double metres) {
         return metres == null ? null : Quantity.of(Dimension.LENGTH, metres);
-    }
-
-    private static @Nullable Quantity distance(@Nullable Double metres) {
-        return metres == null ? null : Quantity.of(Dimension.DISTANCE, metres);
     }
 }

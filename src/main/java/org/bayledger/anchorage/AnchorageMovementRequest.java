@@ -14,18 +14,22 @@ import org.jspecify.annotations.Nullable;
  * @param anchors in any order
  * @param stackJoints in any order; empty where the run is one piece, absent where it is not known
  * @param movement what moves the metal and the building
+ * @param expansionJoints vertical joints between stretches of this wall; absent: none to be looked
+ *     at
  */
 public record AnchorageMovementRequest(
         @Size(max = 500) List<Anchor> anchors,
         @Size(max = 500) @Nullable List<StackJoint> stackJoints,
-        @JsonUnwrapped Movement movement) {
+        @JsonUnwrapped Movement movement,
+        @Size(max = 500) @Nullable List<ExpansionJoint> expansionJoints) {
 
     /** Elevations closer than this, m, are the same place. */
-    private static final double SAME_PLACE = 1e-6;
+    static final double SAME_PLACE = 1e-6;
 
     public AnchorageMovementRequest {
         anchors = List.copyOf(anchors);
         stackJoints = stackJoints == null ? null : List.copyOf(stackJoints);
+        expansionJoints = expansionJoints == null ? null : List.copyOf(expansionJoints);
         Faults faults = new Faults();
         Set<String> ids = new HashSet<>();
         for (int i = 0; i < anchors.size(); i++) {
@@ -47,12 +51,24 @@ public record AnchorageMovementRequest(
                     at,
                     "is the elevation of an anchor, which belongs to one piece or the other");
         }
+        Set<String> verticals = new HashSet<>();
+        for (int j = 0; expansionJoints != null && j < expansionJoints.size(); j++) {
+            faults.require(
+                    verticals.add(expansionJoints.get(j).id()),
+                    "/expansionJoints/" + j + "/id",
+                    "is the id of another expansion joint");
+        }
         faults.throwIfAny();
     }
 
     /** The joints that are known of. */
     List<StackJoint> joints() {
         return stackJoints == null ? List.of() : stackJoints;
+    }
+
+    /** The expansion joints, none where none were given. */
+    List<ExpansionJoint> verticalJoints() {
+        return expansionJoints == null ? List.of() : expansionJoints;
     }
 
     private static boolean same(double one, double other) {

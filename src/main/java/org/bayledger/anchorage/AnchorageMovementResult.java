@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  *     importance factor or the story height is missing, the most that it can be; null where the
  *     drift is not known
  * @param driftUtilization demand over capacity; null where either is not known
+ * @param expansionJoints in the order of the request
  */
 public record AnchorageMovementResult(
         @JsonUnwrapped Outcome outcome,
@@ -35,13 +36,15 @@ public record AnchorageMovementResult(
         List<AnchorForceResult> anchors,
         @Nullable Quantity driftCapacity,
         @Nullable Quantity driftDemand,
-        @Nullable Double driftUtilization) {
+        @Nullable Double driftUtilization,
+        List<ExpansionJointResult> expansionJoints) {
 
     public AnchorageMovementResult {
         pieces = List.copyOf(pieces);
         joints = List.copyOf(joints);
         slots = List.copyOf(slots);
         anchors = List.copyOf(anchors);
+        expansionJoints = List.copyOf(expansionJoints);
     }
 
     AnchorageMovementResult withRemedies(List<Remedy> remedies) {
@@ -60,6 +63,7 @@ public record AnchorageMovementResult(
                 anchors,
                 driftCapacity,
                 driftDemand,
-                driftUtilization);
+                driftUtilization,
+                expansionJoints);
     }
 }

@@ -1,6 +1,7 @@
 package org.bayledger.anchorage;
 
 import java.util.List;
+import org.bayledger.anchorage.MovementPart.Cause;
 import org.bayledger.check.Trace;
 import org.bayledger.quantity.Dimension;
 
@@ -8,9 +9,27 @@ import org.bayledger.quantity.Dimension;
 final class AnchorageTrace {
 
     private static final String METAL = "thermal expansion, design manuals (from memory)";
-    private static final String PRACTICE = "practice of ASTM C1193 and C1472 (from memory)";
 
     private AnchorageTrace() {}
+
+    /** The tolerances, where there is more than one of them. */
+    static void tolerance(Trace trace, Movement movement) {
+        if (movement.fabricationTolerance() != null || movement.structureTolerance() != null) {
+            trace.step(
+                    "t",
+                    "tolerances together",
+                    Dimension.LENGTH,
+                    movement.tolerance(),
+                    movement.toleranceFormula(),
+                    "practice of ASTM C1472 (from memory)");
+        }
+    }
+
+    private static String creep(MovementSum sum, String words) {
+        return sum.causes().contains(Cause.SLAB_CREEP) || sum.causes().contains(Cause.COLUMN_CREEP)
+                ? words
+                : "";
+    }
 
     /** The joints; those that do not govern only where every step is asked for. */
     static void joints(Trace trace, List<JointMovement> movements, List<JointResult> joints) {
@@ -38,7 +57,7 @@ final class AnchorageTrace {
                     "dT+" + at,
                     "closing from warming",
                     Dimension.LENGTH,
-                    m.thermalClosing(),
+                    m.closing().of(Cause.THERMAL),
                     "alpha L (Tmax - Tinst)",
                     METAL);
             step(
@@ -47,7 +66,7 @@ final class AnchorageTrace {
                     "dT-" + at,
                     "opening from cooling",
                     Dimension.LENGTH,
-                    m.thermalOpening(),
+                    m.opening().of(Cause.THERMAL),
                     "alpha L (Tinst - Tmin)",
                     METAL);
             step(
@@ -56,8 +75,9 @@ final class AnchorageTrace {
                     "closing" + at,
                     "closing from the installed state",
                     Dimension.LENGTH,
-                    m.closing(),
-                    "plain sum: dT+ + slab above loaded + column shortening",
+                    m.closing().total(),
+                    "plain sum: dT+ + slab above loaded + column shortening"
+                            + creep(m.closing(), " + creep of the slab above and of the columns"),
                     "statics");
             step(
                     trace,
@@ -65,8 +85,9 @@ final class AnchorageTrace {
                     "opening" + at,
                     "opening from the installed state",
                     Dimension.LENGTH,
-                    m.opening(),
-                    "plain sum: dT- + slab below loaded",
+                    m.opening().total(),
+                    "plain sum: dT- + slab below loaded"
+                            + creep(m.opening(), " + creep of the slab below"),
                     "statics");
             Double required = m.requiredWidth();
             if (required != null) {
@@ -77,8 +98,8 @@ final class AnchorageTrace {
                         "required width of joint" + at,
                         Dimension.LENGTH,
                         required,
-                        "max(max(closing, opening) / S + t, closing + t + m)",
-                        PRACTICE);
+                        JointWidth.FORMULA,
+                        JointWidth.SOURCE);
             }
         }
     }

@@ -26,6 +26,11 @@ public record DriftClearance(
                 double topBottomClearance,
         @DecimalMin("1") @DecimalMax("1.5") @Nullable Double importanceFactor) {
 
+    DriftClearance withSideClearance(double clearance) {
+        return new DriftClearance(
+                glassWidth, glassHeight, clearance, topBottomClearance, importanceFactor);
+    }
+
     /**
      * Drift over the height of the lite at which the glass first touches the frame, m.
      *

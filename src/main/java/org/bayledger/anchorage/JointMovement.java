@@ -1,6 +1,8 @@
 package org.bayledger.anchorage;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.bayledger.anchorage.MovementPart.Cause;
 import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
@@ -11,14 +13,14 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>
  *   closing = alpha L (Tmax - Tinst) + slab above loaded + column shortening
- *   opening = alpha L (Tinst - Tmin) + slab below loaded
- *   W       = max(max(closing, opening) / S + t,  closing + t + m)
+ *             + creep of the slab above + creep of the columns
+ *   opening = alpha L (Tinst - Tmin) + slab below loaded + creep of the slab below
  * </pre>
  *
- * <p>L is the length between the dead-load anchors on either side ({@link Piece#stillPoint}), S the
- * sealant's movement capability, t the erection tolerance, m the clearance asked for between the
- * metal. Practice of ASTM C1193 and C1472, from memory; the parts are added as a plain sum. The
- * building itself is taken to keep its temperature.
+ * <p>L is the length between the dead-load anchors on either side ({@link Piece#stillPoint}). Each
+ * slab is taken to be loaded, and to creep, with the other one as it was. Statics; the parts are
+ * added as a plain sum. The building itself is taken to keep its temperature. The width: {@link
+ * JointWidth}.
  *
  * @param joint the joint
  * @param below the piece under it
@@ -39,44 +41,34 @@ record JointMovement(StackJoint joint, Piece below, Piece above, Movement moveme
         return warming == null || cooling == null ? null : freeLength() * (warming + cooling);
     }
 
-    double thermalClosing() {
-        return orZero(movement.warmingStrain()) * freeLength();
+    MovementSum closing() {
+        return new MovementSum()
+                .with(Cause.THERMAL, orZero(movement.warmingStrain()) * freeLength())
+                .with(Cause.SLAB_LIVE_LOAD, above.slabDeflection(joint.elevation()))
+                .with(Cause.COLUMN_SHORTENING, movement.columnShortening())
+                .withOptional(Cause.SLAB_CREEP, above.slabCreep(joint.elevation()))
+                .withOptional(Cause.COLUMN_CREEP, movement.columnCreep());
     }
 
-    double thermalOpening() {
-        return orZero(movement.coolingStrain()) * freeLength();
-    }
-
-    double slabClosing() {
-        return orZero(above.slabDeflection(joint.elevation()));
-    }
-
-    double slabOpening() {
-        return orZero(below.slabDeflection(joint.elevation()));
-    }
-
-    double shortening() {
-        return orZero(movement.columnShortening());
-    }
-
-    double closing() {
-        return thermalClosing() + slabClosing() + shortening();
-    }
-
-    double opening() {
-        return thermalOpening() + slabOpening();
+    MovementSum opening() {
+        return new MovementSum()
+                .with(Cause.THERMAL, orZero(movement.coolingStrain()) * freeLength())
+                .with(Cause.SLAB_LIVE_LOAD, below.slabDeflection(joint.elevation()))
+                .withOptional(Cause.SLAB_CREEP, below.slabCreep(joint.elevation()));
     }
 
     /** Required width, m, or null without the sealant's movement capability. */
     @Nullable Double requiredWidth() {
         Double capability = joint.sealantMovementCapability();
-        if (capability == null) {
-            return null;
-        }
-        double tolerance = orZero(movement.erectionTolerance());
-        return Math.max(
-                Math.max(closing(), opening()) / capability + tolerance,
-                closing() + tolerance + orZero(movement.metalClearance()));
+        return capability == null
+                ? null
+                : (Double)
+                        JointWidth.required(
+                                closing().total(),
+                                opening().total(),
+                                capability,
+                                movement.tolerance(),
+                                orZero(movement.metalClearance()));
     }
 
     /** Whether everything that the sums rest on was given. */
@@ -91,30 +83,40 @@ record JointMovement(StackJoint joint, Piece below, Piece above, Movement moveme
     }
 
     JointResult result() {
+        MovementSum closing = closing();
+        MovementSum opening = opening();
+        double tolerance = movement.tolerance();
         Double required = requiredWidth();
         Double width = joint.nominalWidth();
         Double utilization = required == null || width == null ? null : required / width;
-        Double closed =
-                width == null ? null : width - closing() - orZero(movement.erectionTolerance());
+        Double closed = width == null ? null : width - closing.total() - tolerance;
         Verdict verdict =
                 utilization == null ? Verdict.UNDETERMINED : Verdict.ofUtilization(utilization);
         return new JointResult(
                 Quantity.of(Dimension.DISTANCE, joint.elevation()),
                 Quantity.of(Dimension.DISTANCE, freeLength()),
-                length(opening()),
-                length(closing()),
-                List.of(
-                        part(MovementPart.Cause.THERMAL, thermalOpening(), thermalClosing()),
-                        part(MovementPart.Cause.SLAB_LIVE_LOAD, slabOpening(), slabClosing()),
-                        part(MovementPart.Cause.COLUMN_SHORTENING, 0, shortening())),
+                length(opening.total()),
+                length(closing.total()),
+                parts(opening, closing),
+                length(tolerance),
+                opening.shares(tolerance),
+                closing.shares(tolerance),
                 required == null ? null : length(required),
                 closed == null ? null : length(closed),
                 utilization,
                 verdict.and(known() ? Verdict.SATISFIED : Verdict.UNDETERMINED));
     }
 
-    private static MovementPart part(MovementPart.Cause cause, double opening, double closing) {
-        return new MovementPart(cause, length(opening), length(closing));
+    private static List<MovementPart> parts(MovementSum opening, MovementSum closing) {
+        return Stream.concat(closing.causes().stream(), opening.causes().stream())
+                .distinct()
+                .map(
+                        cause ->
+                                new MovementPart(
+                                        cause,
+                                        length(opening.of(cause)),
+                                        length(closing.of(cause))))
+                .toList();
     }
 
     private static Quantity length(double metres) {

@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  * @param opening plain sum of what opens it
  * @param closing plain sum of what closes it
  * @param parts the share of each cause
+ * @param tolerance t, the tolerances combined as asked
+ * @param openingShares what opens it, tolerances included, each with its percentage
+ * @param closingShares what closes it, likewise
  * @param requiredWidth least width as drawn; null without the sealant's movement capability
  * @param widthWhenClosed metal to metal, built too narrow by the tolerance and closed, negative
  *     where the metal would touch; null without a width as drawn
@@ -26,6 +29,9 @@ public record JointResult(
         Quantity opening,
         Quantity closing,
         List<MovementPart> parts,
+        Quantity tolerance,
+        List<MovementShare> openingShares,
+        List<MovementShare> closingShares,
         @Nullable Quantity requiredWidth,
         @Nullable Quantity widthWhenClosed,
         @Nullable Double utilization,
@@ -33,5 +39,7 @@ public record JointResult(
 
     public JointResult {
         parts = List.copyOf(parts);
+        openingShares = List.copyOf(openingShares);
+        closingShares = List.copyOf(closingShares);
     }
 }

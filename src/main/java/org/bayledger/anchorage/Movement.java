@@ -1,5 +1,6 @@
 package org.bayledger.anchorage;
 
+import java.util.Arrays;
 import org.bayledger.check.Measured;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,13 @@ import org.jspecify.annotations.Nullable;
  * @param drift the lite that has to follow the drift
  * @param sectionArea of the mullion, m2: for the force that temperature locks in between two
  *     dead-load anchors
+ * @param columnCreep by which the columns go on shortening under what stays on them, m, counted as
+ *     columnShortening is; absent: not in the numbers, unless columnShortening holds it
+ * @param fabricationTolerance by which a piece may be cut too long or too short, m; absent: none
+ *     besides erectionTolerance
+ * @param structureTolerance by which the structure may be off its place after the anchors' own
+ *     adjustment, m; absent: none besides erectionTolerance
+ * @param combination how the tolerances are added to one another; absent: SUM
  */
 public record Movement(
         @Nullable MullionMaterial material,
@@ -38,7 +46,68 @@ public record Movement(
                 @Nullable Double storyHeight,
         @Nullable DriftClearance drift,
         @Measured(value = Dimension.SECTION_AREA, sign = Measured.Sign.POSITIVE)
-                @Nullable Double sectionArea) {
+                @Nullable Double sectionArea,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.NOT_NEGATIVE, max = 1)
+                @Nullable Double columnCreep,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.NOT_NEGATIVE, max = 1)
+                @Nullable Double fabricationTolerance,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.NOT_NEGATIVE, max = 1)
+                @Nullable Double structureTolerance,
+        @Nullable Combination combination) {
+
+    /** Nothing known of what moves. */
+    public static final Movement NOTHING_SAID =
+            new Movement(
+                    null, null, null, null, null, null, null, null, null, null, null, null, null);
+
+    /** How tolerances are added to one another; movements are always added as a plain sum. */
+    public enum Combination {
+        /** Plain sum: all of them at their worst at once. */
+        SUM,
+        /**
+         * Root of the sum of the squares of the tolerances, which are taken as independent of one
+         * another.
+         */
+        RSS_TOLERANCES
+    }
+
+    /** t, m: the tolerances that were given, added as asked; 0 where none was. */
+    double tolerance() {
+        double sum = 0;
+        double squares = 0;
+        for (Double each :
+                Arrays.asList(erectionTolerance, fabricationTolerance, structureTolerance)) {
+            if (each != null) {
+                sum += each;
+                squares += each * each;
+            }
+        }
+        return combination == Combination.RSS_TOLERANCES ? Math.sqrt(squares) : sum;
+    }
+
+    /** How t was found, for the trace. */
+    String toleranceFormula() {
+        return combination == Combination.RSS_TOLERANCES
+                ? "root of the sum of the squares of erection, fabrication and structure"
+                : "erection + fabrication + structure";
+    }
+
+    Movement withDrift(DriftClearance lite) {
+        return new Movement(
+                material,
+                temperature,
+                erectionTolerance,
+                metalClearance,
+                columnShortening,
+                interstoryDrift,
+                storyHeight,
+                lite,
+                sectionArea,
+                columnCreep,
+                fabricationTolerance,
+                structureTolerance,
+                combination);
+    }
 
     /** Strain from installation to the hottest, or null where it is not known. */
     @Nullable Double warmingStrain() {
@@ -52,17 +121,5 @@ public record Movement(
         return material == null || temperature == null
                 ? null
                 : material.expansion() * temperature.cooling();
-    }
-
-    /**
-     * The force that temperature locks into a mullion held at both ends, N, or null where it is not
-     * known: N = E A alpha dT, the greater of warming and cooling, ends that do not give.
-     */
-    @Nullable Double lockedInForce() {
-        Double warming = warmingStrain();
-        Double cooling = coolingStrain();
-        return material == null || sectionArea == null || warming == null || cooling == null
-                ? null
-                : material.elasticModulus() * sectionArea * Math.max(warming, cooling);
     }
 }

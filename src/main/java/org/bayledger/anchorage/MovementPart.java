@@ -18,6 +18,14 @@ public record MovementPart(Cause cause, Quantity opening, Quantity closing) {
         /** Live load on the slab above, or on the one below. */
         SLAB_LIVE_LOAD,
         /** Shortening of the building's columns. */
-        COLUMN_SHORTENING
+        COLUMN_SHORTENING,
+        /** Creep and long-term deflection of the slab above, or of the one below. */
+        SLAB_CREEP,
+        /** Creep of the building's columns. */
+        COLUMN_CREEP,
+        /** Sway of the building in the plane of the wall. */
+        BUILDING_SWAY,
+        /** Tolerances, combined as asked. */
+        TOLERANCES
     }
 }

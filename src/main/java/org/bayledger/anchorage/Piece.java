@@ -1,8 +1,10 @@
 package org.bayledger.anchorage;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,18 +87,32 @@ record Piece(@Nullable Double bottom, @Nullable Double top, List<Anchor> anchors
      * the greatest of its anchors' slabs. Null where it is not known.
      */
     @Nullable Double slabDeflection(double joint) {
+        List<Double> known = given(joint, Anchor::slabLiveLoadDeflection);
+        return known.size() < holding(joint).size() ? null : greatest(known);
+    }
+
+    /** How far that slab creeps, m; null where that was given for none of the anchors it may be. */
+    @Nullable Double slabCreep(double joint) {
+        return greatest(given(joint, Anchor::slabCreepDeflection));
+    }
+
+    private List<Anchor> holding(double joint) {
         Anchor fixed = fixedNear(joint);
-        List<Anchor> holding = fixed == null ? anchors : List.of(fixed);
-        Double greatest = null;
-        for (Anchor anchor : holding) {
-            if (anchor.slabLiveLoadDeflection() == null) {
-                return null;
+        return fixed == null ? anchors : List.of(fixed);
+    }
+
+    private List<Double> given(double joint, Function<Anchor, @Nullable Double> movement) {
+        List<Double> given = new ArrayList<>();
+        for (Anchor anchor : holding(joint)) {
+            Double metres = movement.apply(anchor);
+            if (metres != null) {
+                given.add(metres);
             }
-            greatest =
-                    greatest == null
-                            ? anchor.slabLiveLoadDeflection()
-                            : Math.max(greatest, anchor.slabLiveLoadDeflection());
         }
-        return greatest;
+        return given;
+    }
+
+    private static @Nullable Double greatest(List<Double> values) {
+        return values.isEmpty() ? null : Collections.max(values);
     }
 }

@@ -12,8 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param top elevation of the joint at its head; null where none was given there
  * @param deadLoadAnchors ids of the anchors that carry it: exactly one is right
  * @param windLoadAnchors ids of the anchors past which it slides
- * @param lockedInForce force that temperature locks in between two dead-load anchors that do not
- *     give; null with fewer than two or without the section's area
+ * @param lockedInForce greatest force that temperature locks in between two dead-load anchors,
+ *     which give as their stiffness says and else not at all; null with fewer than two or without
+ *     the section's area
+ * @param lockedIn what locks in between each two neighboring dead-load anchors, slabs and columns
+ *     included; empty likewise
  * @param verdict exceeded where nothing carries it, undetermined where two anchors do or nothing is
  *     known of it
  */
@@ -23,10 +26,12 @@ public record PieceResult(
         List<String> deadLoadAnchors,
         List<String> windLoadAnchors,
         @Nullable Quantity lockedInForce,
+        List<LockedInResult> lockedIn,
         Verdict verdict) {
 
     public PieceResult {
         deadLoadAnchors = List.copyOf(deadLoadAnchors);
         windLoadAnchors = List.copyOf(windLoadAnchors);
+        lockedIn = List.copyOf(lockedIn);
     }
 }

@@ -1,5 +1,6 @@
 package org.bayledger.anchorage;
 
+import org.bayledger.anchorage.MovementPart.Cause;
 import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
@@ -10,16 +11,18 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>
  *   above the dead-load anchor by l:
- *     up   = alpha l (Tmax - Tinst) + own slab loaded + column shortening + t
- *     down = alpha l (Tinst - Tmin) + dead-load anchor's slab loaded + t
+ *     up   = alpha l (Tmax - Tinst) + own slab loaded and creeping + columns + t
+ *     down = alpha l (Tinst - Tmin) + dead-load anchor's slab loaded and creeping + t
  *   below it by l:
- *     up   = alpha l (Tinst - Tmin) + own slab loaded + t
- *     down = alpha l (Tmax - Tinst) + dead-load anchor's slab loaded + column shortening + t
+ *     up   = alpha l (Tinst - Tmin) + own slab loaded and creeping + t
+ *     down = alpha l (Tmax - Tinst) + dead-load anchor's slab loaded and creeping + columns + t
+ *   slot from end to end = bolt diameter + up + down
  * </pre>
  *
- * <p>Statics of a piece held at one place, t the erection tolerance, added as a plain sum. When the
- * columns shorten, a floor above the dead-load anchor comes down along the mullion, and the
- * dead-load anchor comes down toward a floor below it.
+ * <p>Statics of a piece held at one place, t the tolerances ({@link Movement#tolerance}), columns
+ * their shortening and creep; movements are added as a plain sum. When the columns shorten, a floor
+ * above the dead-load anchor comes down along the mullion, and the dead-load anchor comes down
+ * toward a floor below it.
  *
  * @param anchor the wind-load anchor
  * @param from the dead-load anchor
@@ -36,20 +39,35 @@ record SlotMovement(Anchor anchor, Anchor from, boolean samePiece, Movement move
         return anchor.elevation() > from.elevation();
     }
 
-    double up() {
+    private MovementSum upward() {
         Double strain = isAbove() ? movement.warmingStrain() : movement.coolingStrain();
-        return orZero(strain) * length()
-                + orZero(anchor.slabLiveLoadDeflection())
-                + (isAbove() ? orZero(movement.columnShortening()) : 0)
-                + orZero(movement.erectionTolerance());
+        return sum(strain, anchor, isAbove());
+    }
+
+    private MovementSum downward() {
+        Double strain = isAbove() ? movement.coolingStrain() : movement.warmingStrain();
+        return sum(strain, from, !isAbove());
+    }
+
+    /** What moves the mullion one way: metal, the slab that goes down for it, and the columns. */
+    private MovementSum sum(@Nullable Double strain, Anchor sinking, boolean columns) {
+        MovementSum sum =
+                new MovementSum()
+                        .with(Cause.THERMAL, strain == null ? 0 : strain * length())
+                        .with(Cause.SLAB_LIVE_LOAD, sinking.slabLiveLoadDeflection())
+                        .withOptional(Cause.SLAB_CREEP, sinking.slabCreepDeflection());
+        return columns
+                ? sum.with(Cause.COLUMN_SHORTENING, movement.columnShortening())
+                        .withOptional(Cause.COLUMN_CREEP, movement.columnCreep())
+                : sum;
+    }
+
+    double up() {
+        return upward().total() + movement.tolerance();
     }
 
     double down() {
-        Double strain = isAbove() ? movement.coolingStrain() : movement.warmingStrain();
-        return orZero(strain) * length()
-                + orZero(from.slabLiveLoadDeflection())
-                + (isAbove() ? 0 : orZero(movement.columnShortening()))
-                + orZero(movement.erectionTolerance());
+        return downward().total() + movement.tolerance();
     }
 
     /** Whether everything that the sums rest on was given. */
@@ -81,11 +99,12 @@ record SlotMovement(Anchor anchor, Anchor from, boolean samePiece, Movement move
                 from.id(),
                 Quantity.of(Dimension.LENGTH, up()),
                 Quantity.of(Dimension.LENGTH, down()),
+                anchor.boltDiameter() == null
+                        ? null
+                        : Quantity.of(Dimension.LENGTH, anchor.boltDiameter() + up() + down()),
+                upward().shares(movement.tolerance()),
+                downward().shares(movement.tolerance()),
                 utilization,
                 utilization == null ? verdict : verdict.and(Verdict.ofUtilization(utilization)));
-    }
-
-    private static double orZero(@Nullable Double value) {
-        return value == null ? 0 : value;
     }
 }

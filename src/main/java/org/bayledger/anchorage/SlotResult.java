@@ -1,5 +1,6 @@
 package org.bayledger.anchorage;
 
+import java.util.List;
 import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,11 @@ import org.jspecify.annotations.Nullable;
  *     none
  * @param up how far the mullion must be free to move up past the anchor; null likewise
  * @param down how far it must be free to move down past the anchor; null likewise
+ * @param slotLength length of the slot from end to end: bolt diameter and the room both ways; null
+ *     without the bolt's diameter
+ * @param upShares what moves it up, tolerances included, each with its percentage; empty where
+ *     nothing is known to hold the mullion
+ * @param downShares what moves it down, likewise
  * @param utilization of the room that the slot leaves; null where that was not given
  * @param verdict on this slot; on the room where that was given
  */
@@ -21,5 +27,14 @@ public record SlotResult(
         @Nullable String relativeTo,
         @Nullable Quantity up,
         @Nullable Quantity down,
+        @Nullable Quantity slotLength,
+        List<MovementShare> upShares,
+        List<MovementShare> downShares,
         @Nullable Double utilization,
-        Verdict verdict) {}
+        Verdict verdict) {
+
+    public SlotResult {
+        upShares = List.copyOf(upShares);
+        downShares = List.copyOf(downShares);
+    }
+}

@@ -18,4 +18,9 @@ public record StackJoint(
         @Measured(Dimension.DISTANCE) double elevation,
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 1)
                 @Nullable Double nominalWidth,
-        @DecimalMin("0.01") @DecimalMax("1") @Nullable Double sealantMovementCapability) {}
+        @DecimalMin("0.01") @DecimalMax("1") @Nullable Double sealantMovementCapability) {
+
+    StackJoint withNominalWidth(double width) {
+        return new StackJoint(elevation, width, sealantMovementCapability);
+    }
+}

@@ -289,6 +289,21 @@ public record FramingRequest(
                 : deflectionLoadFactor / Load.ALLOWABLE_STRESS_FACTOR;
     }
 
+    /** E I of the member's own section for bending under wind, N m2, without steel inside it. */
+    public double rigidity() {
+        return section.modulusOfElasticity()
+                * SectionProperties.of(section, length, supports, splices()).inertia();
+    }
+
+    /**
+     * The same member with areas of wall whose wind comes onto it at one place.
+     *
+     * @param areas the areas, instead of those that it has
+     */
+    public FramingRequest withTributaryAreas(List<TributaryArea> areas) {
+        return with(section, tributaryWidth, supports, hinges, areas);
+    }
+
     FramingRequest withSection(Section changed) {
         return with(changed, tributaryWidth, supports, hinges);
     }
@@ -303,6 +318,14 @@ public record FramingRequest(
 
     FramingRequest withHinges(List<Double> changed) {
         return with(section, tributaryWidth, supports, changed);
+    }
+
+    private FramingRequest with(
+            Section newSection,
+            @Nullable Double newWidth,
+            List<Double> newSupports,
+            @Nullable List<Double> newHinges) {
+        return with(newSection, newWidth, newSupports, newHinges, tributaryAreas);
     }
 
     private FramingRequest with(

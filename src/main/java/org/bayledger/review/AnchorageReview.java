@@ -1,7 +1,5 @@
 package org.bayledger.review;
 
-import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.anchorage.Anchor;
@@ -14,8 +12,6 @@ import org.bayledger.anchorage.Movement;
 import org.bayledger.anchorage.SlotResult;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Verdict;
-import org.bayledger.framing.Section;
-import org.bayledger.glazing.GlassBuildUp;
 import org.jspecify.annotations.Nullable;
 
 /** The anchorage of one bay, with the reactions that its verticals put on each anchor. */
@@ -26,20 +22,24 @@ final class AnchorageReview {
     /** By how much the module of a lite may exceed the glass in it. */
     private static final double SAME_LITE = 1.1;
 
-    private static final Movement NOTHING_SAID =
-            new Movement(null, null, null, null, null, null, null, null, null);
-
     private final ReviewContext context;
     private final Bay bay;
     private final String pointer;
     private final VerticalReview verticals;
+    private final SharedAnchors shared;
     private final List<Finding> own = new ArrayList<>();
 
-    AnchorageReview(ReviewContext context, Bay bay, String pointer, VerticalReview verticals) {
+    AnchorageReview(
+            ReviewContext context,
+            Bay bay,
+            String pointer,
+            VerticalReview verticals,
+            VerticalRuns runs) {
         this.context = context;
         this.bay = bay;
         this.pointer = pointer;
         this.verticals = verticals;
+        this.shared = new SharedAnchors(context, bay, pointer, verticals, runs);
     }
 
     List<Checked> items() {
@@ -59,7 +59,7 @@ final class AnchorageReview {
             loaded.add(loaded(given.get(i), pointer + "/anchors/" + i));
         }
         List<Checked> items = new ArrayList<>();
-        Movement movement = bay.movement() == null ? NOTHING_SAID : bay.movement();
+        Movement movement = bay.movement() == null ? Movement.NOTHING_SAID : bay.movement();
         boolean anotherLite = driftLeavesOutALite(movement.drift());
         if (anotherLite) {
             own.add(
@@ -69,6 +69,9 @@ final class AnchorageReview {
                             "The lite given for the drift is not the one of this bay that the drift"
                                     + " squeezes most: give the largest."));
         }
+        List<Finding> through = shared.heldTwice();
+        own.addAll(through);
+        boolean heldTwice = !through.isEmpty();
         Checked whole =
                 Checked.run(
                         id,
@@ -79,12 +82,15 @@ final class AnchorageReview {
                         () -> {
                             AnchorageMovementRequest request =
                                     new AnchorageMovementRequest(
-                                            loaded, bay.stackJoints(), movement);
+                                            loaded,
+                                            bay.stackJoints(),
+                                            movement,
+                                            bay.expansionJoints());
                             AnchorageMovementResult result =
                                     AnchorageMovementCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());
                         });
-        items.add(anotherLite ? whole.atLeast(Verdict.UNDETERMINED) : whole);
+        items.add(anotherLite || heldTwice ? whole.atLeast(Verdict.UNDETERMINED) : whole);
         if (whole.item().result() instanceof AnchorageMovementResult result) {
             for (int i = 0; i < loaded.size(); i++) {
                 if (MullionLine.onPiece(bay, loaded.get(i))) {
@@ -106,9 +112,11 @@ final class AnchorageReview {
                         .filter(found -> found.anchor().equals(anchor.id()))
                         .findFirst()
                         .orElse(null);
-        List<Finding> open = open(anchor, at, force);
-        VerticalReview.Force reaction = verticals.force(anchor);
-        Verdict verdict = open.isEmpty() ? Verdict.SATISFIED : Verdict.UNDETERMINED;
+        List<Finding> said = open(anchor, at, force);
+        said.addAll(shared.findings(anchor, at));
+        boolean open =
+                said.stream().anyMatch(finding -> finding.severity() == Finding.Severity.ACTION);
+        Verdict verdict = open ? Verdict.UNDETERMINED : Verdict.SATISFIED;
         Double utilization = null;
         if (force != null) {
             verdict = verdict.and(force.verdict());
@@ -124,10 +132,10 @@ final class AnchorageReview {
                         NAME,
                         verdict,
                         utilization,
-                        reaction == null ? null : reaction.wind(),
+                        verticals.wind(anchor),
                         anchor,
                         new AnchorItem(anchor.role(), force, slot),
-                        open),
+                        said),
                 List.of());
     }
 
@@ -175,35 +183,24 @@ final class AnchorageReview {
                             "This dead-load anchor was not checked for weight: what it carries or"
                                     + " what it may carry is not known."));
         }
-        if (verticals.carriesPieceAbove()) {
+        if (verticals.isOpenAtCorner()) {
+            open.add(
+                    Finding.action(
+                            "CORNER_FORCE_NOT_IN_THE_NUMBERS",
+                            pointer + "/cornerReturns",
+                            "A vertical of this bay stands at an outside corner of the building and"
+                                    + " carries, or may carry, the wall round the corner: its force"
+                                    + " on this anchor parallel to the wall is not in the"
+                                    + " numbers."));
+        }
+        if (verticals.isOpenAbove()) {
             open.add(
                     Finding.action(
                             "CARRIES_PIECE_ABOVE",
                             pointer + "/stackJoints",
                             "The verticals above stand in the stack joint on top of these: what"
-                                    + " wind puts on this anchor from there is not in the"
-                                    + " numbers."));
-        }
-        List<Bay> stacked = new ArrayList<>(context.layout.above(bay));
-        stacked.addAll(context.layout.below(bay));
-        for (Bay other : stacked) {
-            if (other.anchors() != null
-                    && other.anchors().stream()
-                            .filter(theirs -> MullionLine.onPiece(other, theirs))
-                            .anyMatch(
-                                    theirs ->
-                                            Math.abs(theirs.elevation() - anchor.elevation())
-                                                    <= Layout.TOUCH)) {
-                open.add(
-                        Finding.action(
-                                "ANCHOR_SHARED_BETWEEN_BAYS",
-                                at + "/elevation",
-                                "Bay "
-                                        + other.id()
-                                        + " has an anchor at the same level: where they are one, it"
-                                        + " carries the verticals of both, and the forces were not"
-                                        + " added. Give both bays as one."));
-            }
+                                    + " wind puts on this anchor from there is not known or not"
+                                    + " all in the numbers."));
         }
         return open;
     }
@@ -217,7 +214,7 @@ final class AnchorageReview {
 
     /** The anchor with the greater of the reactions found and those that the document gives. */
     private Anchor loaded(Anchor anchor, String at) {
-        VerticalReview.Force force = verticals.force(anchor);
+        VerticalRun.Force force = shared.force(anchor);
         Double positive = anchor.windReactionPositive();
         Double negative = anchor.windReactionNegative();
         if (force != null) {
@@ -226,23 +223,12 @@ final class AnchorageReview {
         }
         Double dead = anchor.deadLoadReaction();
         if (anchor.role() == Anchor.Role.DEAD_LOAD && MullionLine.onPiece(bay, anchor)) {
-            Double found = deadLoad();
+            Double found = shared.weight(anchor, VerticalWeight.of(context, bay));
             if (found != null) {
                 dead = worse(dead, found, at + "/deadLoadReaction");
             }
         }
-        return new Anchor(
-                anchor.id(),
-                anchor.elevation(),
-                anchor.role(),
-                anchor.slabLiveLoadDeflection(),
-                anchor.slotUp(),
-                anchor.slotDown(),
-                positive,
-                negative,
-                dead,
-                anchor.allowableWindForce(),
-                anchor.allowableDeadLoadForce());
+        return anchor.withReactions(positive, negative, dead);
     }
 
     private double worse(@Nullable Double given, double found, String at) {
@@ -258,84 +244,5 @@ final class AnchorageReview {
                                     + " finds; the greater one was used."));
         }
         return Math.abs(given) >= Math.abs(found) ? given : found;
-    }
-
-    /**
-     * Weight that the heaviest vertical of the bay hands to its dead-load anchor, N: half of each
-     * lite and horizontal beside it and its own, over the bay's height; null where a glass type or
-     * a mass is not known, or where the bay has more than one dead-load anchor.
-     */
-    private @Nullable Double deadLoad() {
-        long fixed =
-                bay.anchors() == null
-                        ? 0
-                        : bay.anchors().stream()
-                                .filter(anchor -> anchor.role() == Anchor.Role.DEAD_LOAD)
-                                .filter(anchor -> MullionLine.onPiece(bay, anchor))
-                                .count();
-        Mullion mullion = bay.mullion();
-        Horizontal horizontal = bay.horizontal();
-        Section upright = context.section(mullion == null ? null : mullion.section());
-        Section across = context.section(horizontal == null ? null : horizontal.section());
-        MullionLine line = verticals.line();
-        if (fixed != 1
-                || upright == null
-                || across == null
-                || line == null
-                || upright.massPerLength() == null
-                || across.massPerLength() == null) {
-            return null;
-        }
-        double heaviest = 0;
-        for (Layout.Vertical vertical : context.layout.verticals(bay)) {
-            double mass =
-                    upright.massPerLength() * line.length()
-                            + across.massPerLength()
-                                    * vertical.tributaryWidth()
-                                    * (bay.rows().size() + 1);
-            Double right =
-                    vertical.number() > bay.columns().size()
-                            ? heaviest(context.layout.rightOf(bay), true)
-                            : columnMass(bay, vertical.number());
-            Double left = leftMass(vertical);
-            if (right == null || left == null) {
-                return null;
-            }
-            heaviest = Math.max(heaviest, mass + (left + right) / 2);
-        }
-        return heaviest * STANDARD_GRAVITY;
-    }
-
-    private @Nullable Double leftMass(Layout.Vertical vertical) {
-        return vertical.number() > 1
-                ? columnMass(bay, vertical.number() - 1)
-                : heaviest(context.layout.leftOf(bay), false);
-    }
-
-    /**
-     * Mass of the heaviest first or last column of some bays, kg, or null where one is not known.
-     */
-    private @Nullable Double heaviest(List<Bay> neighbours, boolean first) {
-        double heaviest = 0;
-        for (Bay neighbour : neighbours) {
-            Double mass = columnMass(neighbour, first ? 1 : neighbour.columns().size());
-            if (mass == null) {
-                return null;
-            }
-            heaviest = Math.max(heaviest, mass);
-        }
-        return heaviest;
-    }
-
-    private @Nullable Double columnMass(Bay of, int column) {
-        double mass = 0;
-        for (int row = 1; row <= of.rows().size(); row++) {
-            GlassBuildUp glass = context.glass(of.glassTypeOf(column, row));
-            if (glass == null) {
-                return null;
-            }
-            mass += glass.areaMass() * of.columns().get(column - 1) * of.rows().get(row - 1);
-        }
-        return mass;
     }
 }

@@ -4,6 +4,7 @@ import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.bayledger.anchorage.Anchor;
+import org.bayledger.anchorage.ExpansionJoint;
 import org.bayledger.anchorage.Movement;
 import org.bayledger.anchorage.StackJoint;
 import org.bayledger.blocks.BlockSupport;
@@ -40,6 +41,10 @@ import org.jspecify.annotations.Nullable;
  * @param stackJoints horizontal joints that let the wall move, levels above the building datum
  * @param movement what moves it
  * @param seals its internal seals; grid, load and neighbours come from the review
+ * @param expansionJoints vertical joints at its edges or inside it that let the wall move along
+ *     itself
+ * @param cornerReturns what its verticals at outside corners of the building carry of the wall
+ *     round the corner
  */
 public record Bay(
         @Pattern(regexp = ReviewDocument.ID, message = ReviewDocument.ID_RULE) String id,
@@ -63,7 +68,9 @@ public record Bay(
         @Size(max = 100) @Nullable List<Anchor> anchors,
         @Size(max = 100) @Nullable List<StackJoint> stackJoints,
         @Nullable Movement movement,
-        @Nullable SealDetails seals) {
+        @Nullable SealDetails seals,
+        @Size(max = 100) @Nullable List<ExpansionJoint> expansionJoints,
+        @Size(max = 2) @Nullable List<CornerReturn> cornerReturns) {
 
     public Bay {
         if (belowSill != null && sillSupport != BlockSupport.Kind.MEMBER) {
@@ -114,6 +121,18 @@ public record Bay(
             at += rows.get(i);
         }
         return at;
+    }
+
+    /** Width of wall round the corner at one of its edges, m, or null where it was not said. */
+    @Nullable Double cornerReturn(CornerReturn.Side side) {
+        if (cornerReturns != null) {
+            for (CornerReturn corner : cornerReturns) {
+                if (corner.side() == side) {
+                    return corner.tributaryWidth();
+                }
+            }
+        }
+        return null;
     }
 
     /** What is said of a lite of its own, or null. */

@@ -227,6 +227,20 @@ record MullionLine(
         return shortest;
     }
 
+    /** Length of the span that ends at a place above the bay's sill, m; the longer where two do. */
+    double spanAt(double above) {
+        double longest = 0;
+        for (int i = 1; i < supports.size(); i++) {
+            boolean ends =
+                    Math.abs(supports.get(i) + start - above) <= Layout.TOUCH
+                            || Math.abs(supports.get(i - 1) + start - above) <= Layout.TOUCH;
+            if (ends) {
+                longest = Math.max(longest, supports.get(i) - supports.get(i - 1));
+            }
+        }
+        return longest == 0 ? length : longest;
+    }
+
     private static String words(List<Double> positions, Reporting reporting) {
         return String.join(
                 ", ",

@@ -1,9 +1,11 @@
 package org.bayledger.review;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Reporting;
@@ -40,9 +42,12 @@ public final class Review {
     /** Reviews a document. */
     public static ReviewResult run(ReviewDocument document, Reporting reporting) {
         ReviewContext context = new ReviewContext(document, reporting);
+        VerticalRuns runs = new VerticalRuns();
+        List<VerticalReview> verticals = verticals(context, runs);
         List<List<Checked>> checked = new ArrayList<>();
         for (int i = 0; i < document.bays().size(); i++) {
-            checked.add(bay(context, document.bays().get(i), "/bays/" + i));
+            Bay bay = document.bays().get(i);
+            checked.add(bay(context, bay, "/bays/" + i, verticals.get(i), runs));
         }
         List<BayResult> bays = new ArrayList<>();
         for (int i = 0; i < checked.size(); i++) {
@@ -94,11 +99,30 @@ public final class Review {
         return trace.steps();
     }
 
-    private static List<Checked> bay(ReviewContext context, Bay bay, String pointer) {
+    /** The verticals of each bay, found from the highest bay down. */
+    private static List<VerticalReview> verticals(ReviewContext context, VerticalRuns runs) {
+        List<Bay> bays = context.document.bays();
+        VerticalReview[] found = new VerticalReview[bays.size()];
+        IntStream.range(0, bays.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -bays.get(i).sill()))
+                .forEach(
+                        i ->
+                                found[i] =
+                                        new VerticalReview(
+                                                context, bays.get(i), "/bays/" + i, runs));
+        return List.of(found);
+    }
+
+    private static List<Checked> bay(
+            ReviewContext context,
+            Bay bay,
+            String pointer,
+            VerticalReview verticals,
+            VerticalRuns runs) {
         LiteReview lites = new LiteReview(context, bay, pointer);
-        VerticalReview verticals = new VerticalReview(context, bay, pointer);
         HorizontalReview horizontals = new HorizontalReview(context, bay, pointer, lites);
-        AnchorageReview anchorage = new AnchorageReview(context, bay, pointer, verticals);
+        AnchorageReview anchorage = new AnchorageReview(context, bay, pointer, verticals, runs);
         List<Checked> items = new ArrayList<>(lites.items());
         items.addAll(verticals.items());
         items.addAll(horizontals.items());

@@ -58,6 +58,17 @@ final class ReviewContext {
         return id == null ? null : sections.get(id);
     }
 
+    /** Whether a place on an elevation is an outside corner of the building. */
+    boolean isOutsideCorner(String elevation, double at) {
+        return document.elevations().stream()
+                .filter(face -> face.id().equals(elevation))
+                .anyMatch(
+                        face ->
+                                (face.cornerAtLeft() && at <= Layout.TOUCH)
+                                        || (face.cornerAtRight()
+                                                && at >= face.width() - Layout.TOUCH));
+    }
+
     /** Width of an elevation, m. */
     double width(String elevation) {
         return widths.getOrDefault(elevation, 0.0);

@@ -1,11 +1,13 @@
 package org.bayledger.review;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Supplier;
 import org.bayledger.anchorage.Anchor;
+import org.bayledger.check.AllowableLoad;
 import org.bayledger.check.Finding;
+import org.bayledger.check.Trace;
+import org.bayledger.check.TraceLevel;
 import org.bayledger.check.Verdict;
 import org.bayledger.framing.Axis;
 import org.bayledger.framing.FramingCheck;
@@ -13,47 +15,94 @@ import org.bayledger.framing.FramingRequest;
 import org.bayledger.framing.FramingResult;
 import org.bayledger.framing.GlassEdge;
 import org.bayledger.framing.Section;
+import org.bayledger.framing.TributaryArea;
+import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
 /** The verticals of one bay under wind, and what they hand on to the anchors. */
 final class VerticalReview {
 
-    /**
-     * The greatest forces that any vertical of the bay puts on an anchor, N, at allowable-stress
-     * level, positive in the pressure's direction, and the wind on that vertical.
-     */
-    record Force(
-            double underPositive, double underNegative, ReviewItem.@Nullable Wind wind) {}
-
     private final ReviewContext context;
     private final Bay bay;
     private final String pointer;
     private final List<Checked> items = new ArrayList<>();
-    private final Map<String, Force> forces = new HashMap<>();
+    private final VerticalRuns runs;
+    private final List<VerticalRun> own = new ArrayList<>();
+    private boolean open;
+    private boolean corner;
     private final @Nullable MullionLine line;
 
-    VerticalReview(ReviewContext context, Bay bay, String pointer) {
+    VerticalReview(ReviewContext context, Bay bay, String pointer, VerticalRuns runs) {
         this.context = context;
         this.bay = bay;
         this.pointer = pointer;
+        this.runs = runs;
         line = MullionLine.of(bay, pointer, context.reporting);
         for (Layout.Vertical vertical : context.layout.verticals(bay)) {
             items.add(vertical(vertical));
         }
+        if (MullionLine.standsInJoint(bay)) {
+            for (Layout.Vertical vertical : context.layout.verticals(bay)) {
+                runs.stands(bay, new VerticalRuns.Foot(bay.id(), vertical.at(), foot(vertical)));
+            }
+        }
+    }
+
+    private VerticalRun.@Nullable Force foot(Layout.Vertical vertical) {
+        return own.stream()
+                .filter(run -> run.at() == vertical.at())
+                .findFirst()
+                .map(VerticalRun::foot)
+                .orElse(null);
     }
 
     List<Checked> items() {
         return items;
     }
 
-    /** What the verticals put on an anchor, or null where it was not found. */
-    @Nullable Force force(Anchor anchor) {
-        return forces.get(anchor.id());
+    /** The greatest that any vertical puts on an anchor, or null where it was not found. */
+    VerticalRun.@Nullable Force force(Anchor anchor) {
+        VerticalRun.Force greatest = null;
+        for (VerticalRun run : own) {
+            VerticalRun.Force force = run.forces().get(anchor.id());
+            if (force != null) {
+                greatest = greatest == null ? force : greatest.orGreater(force);
+            }
+        }
+        return greatest;
     }
 
-    /** Whether the piece above has its foot held by these verticals alone. */
-    boolean carriesPieceAbove() {
-        return context.layout.above(bay).stream().anyMatch(MullionLine::standsInJoint);
+    /** The wind on the vertical that puts the most on an anchor, or null where none was found. */
+    ReviewItem.@Nullable Wind wind(Anchor anchor) {
+        ReviewItem.Wind wind = null;
+        double greatest = -1;
+        for (VerticalRun run : own) {
+            VerticalRun.Force force = run.forces().get(anchor.id());
+            if (force != null) {
+                double size =
+                        Math.max(Math.abs(force.underPositive()), Math.abs(force.underNegative()));
+                if (size > greatest) {
+                    greatest = size;
+                    wind = run.wind();
+                }
+            }
+        }
+        return wind;
+    }
+
+    /** The verticals whose forces were found. */
+    List<VerticalRun> runs() {
+        return own;
+    }
+
+    /** Whether a piece stands on these verticals whose force on them is not known. */
+    boolean isOpenAbove() {
+        return open;
+    }
+
+    /** Whether a vertical at a corner carries wall round it that is not in the numbers. */
+    boolean isOpenAtCorner() {
+        return corner;
     }
 
     /** How the verticals are held, or null where it is not known. */
@@ -97,46 +146,88 @@ final class VerticalReview {
                                 context.wind.effectiveWindArea(span, width)));
         List<Finding> own = new ArrayList<>(held.findings());
         edgeOfWall(vertical, own);
-        boolean alone = !carriesPieceAbove();
-        if (!alone) {
-            own.add(
-                    Finding.action(
-                            "CARRIES_PIECE_ABOVE",
-                            pointer + "/stackJoints",
-                            "The verticals above stand in the stack joint on top of these: what"
-                                    + " wind puts on them there comes on these verticals and their"
-                                    + " anchors as well, and is not in the numbers. Give both as"
-                                    + " one bay with the joint as a hinge."));
+        boolean cornered = roundTheCorner(vertical, own);
+        corner |= cornered;
+        AllowableLoad load = seen.load().allowable(new Trace(TraceLevel.GOVERNING));
+        StackLoad above = StackLoad.on(context, bay, vertical, runs, load, pointer);
+        own.addAll(above.findings());
+        open |= !above.known();
+        FoundForces found = new FoundForces(held);
+        Supplier<FramingRequest> request =
+                () ->
+                        new FramingRequest(
+                                Axis.WIND,
+                                held.supports(),
+                                held.hinges(),
+                                held.length(),
+                                width,
+                                section,
+                                seen.load(),
+                                null,
+                                null,
+                                glassEdges(vertical, held),
+                                null,
+                                context.deflectionRule,
+                                null,
+                                context.deflectionLoadFactor);
+        Checked checked = check(id, seen, own, request, found);
+        if (above.area() > 0) {
+            double tip = bay.height() - held.start();
+            List<TributaryArea> areas = List.of(new TributaryArea(tip, above.area()));
+            Checked carrying =
+                    check(id, seen, own, () -> request.get().withTributaryAreas(areas), found);
+            checked = Checked.governing(List.of(carrying, checked));
         }
-        Checked checked =
-                Checked.run(
-                        id,
-                        "framing",
-                        pointer,
-                        seen,
-                        own,
-                        () -> {
-                            FramingRequest request =
-                                    new FramingRequest(
-                                            Axis.WIND,
-                                            held.supports(),
-                                            held.hinges(),
-                                            held.length(),
-                                            width,
-                                            section,
-                                            seen.load(),
-                                            null,
-                                            null,
-                                            glassEdges(vertical, held),
-                                            null,
-                                            context.deflectionRule,
-                                            null,
-                                            context.deflectionLoadFactor);
-                            FramingResult result = FramingCheck.run(request, context.reporting);
-                            handOn(held, result, seen.wind());
-                            return new Checked.Ran(request, result, result.outcome());
-                        });
-        return held.certain() && alone ? checked : checked.atLeast(Verdict.UNDETERMINED);
+        keep(vertical, held, load, request, found, seen.wind());
+        return held.certain() && above.known() && !cornered
+                ? checked
+                : checked.atLeast(Verdict.UNDETERMINED);
+    }
+
+    private Checked check(
+            String id,
+            WallWind.Seen seen,
+            List<Finding> own,
+            Supplier<FramingRequest> request,
+            FoundForces found) {
+        return Checked.run(
+                id,
+                "framing",
+                pointer,
+                seen,
+                own,
+                () -> {
+                    FramingRequest of = request.get();
+                    FramingResult result = FramingCheck.run(of, context.reporting);
+                    found.of(bay, result);
+                    return new Checked.Ran(of, result, result.outcome());
+                });
+    }
+
+    /** Keeps what a vertical hands on, for the anchors and for what carries its foot. */
+    private void keep(
+            Layout.Vertical vertical,
+            MullionLine held,
+            AllowableLoad load,
+            Supplier<FramingRequest> request,
+            FoundForces found,
+            ReviewItem.@Nullable Wind wind) {
+        if (found.isEmpty()) {
+            return;
+        }
+        VerticalRun run =
+                new VerticalRun(
+                        bay,
+                        vertical.at(),
+                        held,
+                        load,
+                        vertical.tributaryWidth(),
+                        request.get().rigidity(),
+                        found.onAnchors(),
+                        held.certain() ? found.onJoint() : null,
+                        wind);
+        own.add(run);
+        runs.add(run);
     }
 
     /** A vertical with no bay on one side, somewhere on the elevation, carries one side only. */
@@ -153,6 +244,39 @@ final class VerticalReview {
                                     + " only. Where the wall goes on there, give the bay that"
                                     + " stands there."));
         }
+    }
+
+    /** Whether wind from round an outside corner comes onto a vertical, or may. */
+    private boolean roundTheCorner(Layout.Vertical vertical, List<Finding> own) {
+        if (!context.isOutsideCorner(bay.elevation(), vertical.at())) {
+            return false;
+        }
+        boolean left = vertical.number() == 1;
+        Double width = bay.cornerReturn(left ? CornerReturn.Side.LEFT : CornerReturn.Side.RIGHT);
+        if (width != null && width == 0) {
+            return false;
+        }
+        own.add(
+                width == null
+                        ? Finding.action(
+                                "CORNER_RETURN_NOT_GIVEN",
+                                pointer + "/cornerReturns",
+                                "This vertical stands at an outside corner of the building, and it"
+                                        + " was not said whether it carries the wall round the"
+                                        + " corner as well: it was checked for the wind on its own"
+                                        + " elevation only. Give cornerReturns; a tributaryWidth of"
+                                        + " 0 where another vertical carries that wall.")
+                        : Finding.action(
+                                "CORNER_VERTICAL_CARRIES_TWO_FACES",
+                                pointer + "/cornerReturns",
+                                "This vertical carries "
+                                        + context.reporting.text(Dimension.DISTANCE, width)
+                                        + " of wall round the corner as well: wind there bends it"
+                                        + " parallel to this elevation and pushes its anchors"
+                                        + " sideways, at the same time as the wind on this one."
+                                        + " Neither is in the numbers; an engineer has to check it"
+                                        + " for both faces at once."));
+        return true;
     }
 
     /** The edges of the lites on both sides of a vertical. */
@@ -187,30 +311,5 @@ final class VerticalReview {
                 edges.add(new GlassEdge(start, end));
             }
         }
-    }
-
-    private void handOn(
-            MullionLine held, FramingResult result, ReviewItem.@Nullable Wind wind) {
-        for (FramingResult.Reaction reaction : result.reactions()) {
-            Anchor anchor = held.anchorAt(bay, reaction.at().si());
-            if (anchor != null
-                    && reaction.underPositive() != null
-                    && reaction.underNegative() != null) {
-                Force force =
-                        new Force(
-                                reaction.underPositive().si(),
-                                reaction.underNegative().si(),
-                                wind);
-                forces.merge(anchor.id(), force, VerticalReview::greater);
-            }
-        }
-    }
-
-    private static Force greater(Force one, Force other) {
-        return Math.max(Math.abs(one.underPositive()), Math.abs(one.underNegative()))
-                        >= Math.max(
-                                Math.abs(other.underPositive()), Math.abs(other.underNegative()))
-                ? one
-                : other;
     }
 }

@@ -44,27 +44,27 @@ class AnchorageMovementCheckTest {
              "drift":{"glassWidth":"5 ft","glassHeight":"8 ft","sideClearance":"0.25 in",
                       "topBottomClearance":"0.25 in","importanceFactor":1.0}}""";
 
-    private static AnchorageMovementRequest bind(String json) {
+    static AnchorageMovementRequest bind(String json) {
         return Binder.bind(
                 StrictJson.read(json.getBytes(StandardCharsets.UTF_8)),
                 AnchorageMovementRequest.class);
     }
 
-    private static AnchorageMovementResult run(String json) {
+    static AnchorageMovementResult run(String json) {
         return AnchorageMovementCheck.run(bind(json), US);
     }
 
     /** The sound run with something else in the place of something. */
-    private static AnchorageMovementResult with(String what, String instead) {
+    static AnchorageMovementResult with(String what, String instead) {
         assertThat(SOUND).contains(what);
         return run(SOUND.replace(what, instead));
     }
 
-    private static double inches(@Nullable Quantity quantity) {
+    static double inches(@Nullable Quantity quantity) {
         return Objects.requireNonNull(quantity).si() / INCH;
     }
 
-    private static List<String> codes(AnchorageMovementResult result) {
+    static List<String> codes(AnchorageMovementResult result) {
         return result.outcome().findings().stream().map(Finding::code).toList();
     }
 

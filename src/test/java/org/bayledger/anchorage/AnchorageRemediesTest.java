@@ -51,6 +51,25 @@ class AnchorageRemediesTest {
                         + "\"allowableWindForce\":\"1000 lbf\",\"deadLoadReaction\":\"300 lbf\","
                         + "\"allowableDeadLoadForce\":\"200 lbf\",\"role\"";
         String unfixed = sound.replace("28 ft\",\"role\":\"DEAD", "28 ft\",\"role\":\"WIND");
+        String twice =
+                sound.replace(
+                                "28 ft\",\"role\":\"DEAD",
+                                "28 ft\",\"deadLoadReaction\":\"300 lbf\",\"allowableDeadLoadForce\":\"400 lbf\","
+                                        + "\"role\":\"DEAD")
+                        .replace(
+                                "40 ft\",\"role\":\"WIND",
+                                "40 ft\",\"deadLoadReaction\":\"150 lbf\",\"allowableDeadLoadForce\":\"300 lbf\","
+                                        + "\"slotUp\":\"0.5 in\",\"slotDown\":\"0.5 in\",\"role\":\"DEAD");
+        String bolts =
+                weak2.replace("1000 lbf", "2000 lbf")
+                        .replace(
+                                "\"role\"",
+                                "\"bracket\":{\"mounting\":\"FACE_OF_SLAB\",\"eccentricity\":\"6 in\",\"leverArm\":\"5 in\","
+                                        + "\"windLeverArm\":\"5 in\",\"boltCount\":4,\"tensionBoltCount\":2,\"pryingFactor\":1.2,"
+                                        + "\"allowableBoltTension\":\"700 lbf\",\"allowableBoltShear\":\"700 lbf\"},\"role\"");
+        String narrow =
+                "\"expansionJoints\":[{\"id\":\"EJ1\",\"nominalWidth\":\"0.5 in\",\"sealantMovementCapability\":0.25,"
+                        + "\"inPlaneMovement\":\"0.2 in\",\"thermalLength\":\"20 ft\"}]";
         for (String json :
                 List.of(
                         sound.replace("1.75 in", "0.75 in"),
@@ -58,6 +77,9 @@ class AnchorageRemediesTest {
                         sound.replace("\"14 ft\",\"role\"", weak2),
                         sound.replace("\"0.6 in\"", "\"2.5 in\""),
                         unfixed,
+                        twice,
+                        sound.replace("\"14 ft\",\"role\"", bolts),
+                        sound.replace("\"material\"", narrow + ",\"material\""),
                         unfixed.replace("1.75 in", "0.75 in").replace("\"0.6 in\"", "\"3 in\""))) {
             for (UnitSystem units : UnitSystem.values()) {
                 AnchorageMovementResult before = run(json.getBytes(StandardCharsets.UTF_8), units);
