@@ -332,7 +332,8 @@ public record FramingRequest(
             Section newSection,
             @Nullable Double newWidth,
             List<Double> newSupports,
-            @Nullable List<Double> newHinges) {
+            @Nullable List<Double> newHinges,
+            @Nullable List<TributaryArea> newAreas) {
         return new FramingRequest(
                 axis,
                 newSupports,
@@ -349,7 +350,7 @@ public record FramingRequest(
                 concurrentBendingStress,
                 tributaryStrips,
                 tributaryLites,
-                tributaryAreas,
+                newAreas,
                 deadLoad,
                 availableReinforcement,
                 stations,
