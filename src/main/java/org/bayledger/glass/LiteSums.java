@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param askedProbability probability of breakage at the load resistance
  * @param duration load duration, s
  * @param deflectionLimit the caller's limit on the middle's deflection, m; null where there is none
+ * @param edges its held edges
  */
 record LiteSums(
         List<PaneSums> panes,
@@ -28,7 +29,8 @@ record LiteSums(
         int governingPane,
         double askedProbability,
         double duration,
-        @Nullable Double deflectionLimit) {
+        @Nullable Double deflectionLimit,
+        List<HeldEdge> edges) {
 
     /** By how much two ways to the same probability may differ in rounding. */
     private static final double ROUNDING = 1.05;
@@ -60,7 +62,8 @@ record LiteSums(
                 governing,
                 request.probability(),
                 request.load().durationOrShort(),
-                request.centerDeflectionLimit());
+                request.centerDeflectionLimit(),
+                HeldEdge.of(request));
     }
 
     /** Pressure that the lite resists in either direction, Pa. */
@@ -87,9 +90,20 @@ record LiteSums(
         return deflectionLimit == null ? 0 : greatest / deflectionLimit;
     }
 
-    /** The greater of the two. */
+    /** Greatest deflection of an edge's support over its limit; 0 where none was given. */
+    double edgeUtilization() {
+        double greatest = 0;
+        for (HeldEdge edge : edges) {
+            Double own = edge.utilization();
+            greatest = Math.max(greatest, own == null ? 0 : own);
+        }
+        return greatest;
+    }
+
+    /** The greatest of the three. */
     double utilization() {
-        return Math.max(strengthUtilization(), deflectionUtilization());
+        return Math.max(
+                Math.max(strengthUtilization(), deflectionUtilization()), edgeUtilization());
     }
 
     /** Whether a deflection under the design pressure is beyond what is tabulated. */

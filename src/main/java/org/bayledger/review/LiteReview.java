@@ -103,6 +103,7 @@ final class LiteReview {
                                                 buildUp,
                                                 new GlassLoad(seen.load(), GUST),
                                                 null,
+                                                null,
                                                 null);
                                 GlassResult result = GlassCheck.run(request, context.reporting);
                                 return new Checked.Ran(request, result, result.outcome());
