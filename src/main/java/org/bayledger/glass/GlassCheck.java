@@ -30,8 +30,10 @@ public final class GlassCheck {
     private static final List<String> CAUTIONS =
             Cautions.with(
                     "The resistance holds for rectangular glass with sound edges, glazed in the"
-                            + " plane, under uniform pressure; ceramic frit, etching, drilling,"
-                            + " notches, beveled or damaged surfaces weaken it.",
+                            + " plane, vertical or within 15 degrees of it, under uniform"
+                            + " pressure; patterned, wired, etched, sandblasted, drilled, notched"
+                            + " or beveled glass, ceramic frit and damaged surfaces are outside"
+                            + " the practice and weaker.",
                     "Not part of this check: safety glazing, guards, thermal stress, debris impact,"
                             + " retention of the edges.");
 
@@ -60,7 +62,9 @@ public final class GlassCheck {
         Outcome outcome =
                 new Outcome(
                         conclusion.verdict(),
-                        sums.isLoaded() ? (Double) sums.utilization() : null,
+                        sums.isLoaded() || sums.edgeUtilization() > 1
+                                ? (Double) sums.utilization()
+                                : null,
                         conclusion.findings(),
                         remedies,
                         trace.steps(),
@@ -73,6 +77,7 @@ public final class GlassCheck {
                 sums.governingPane(),
                 sums.governingSign(),
                 sums.isLoaded() ? Quantity.of(Dimension.PRESSURE, load.greatest()) : null,
+                sums.edges().stream().map(HeldEdge::result).toList(),
                 Quantity.of(Dimension.MASS, request.glass().areaMass() * area),
                 Quantity.of(Dimension.AREA, area),
                 biteLeft(request, sums),

@@ -2,14 +2,12 @@ package org.bayledger.glass;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.bayledger.check.AllowableLoad;
 import org.bayledger.check.Finding;
+import org.bayledger.check.LoadBasis;
 import org.bayledger.check.Reporting;
 import org.bayledger.check.Verdict;
-import org.bayledger.glazing.GlassBuildUp;
-import org.bayledger.glazing.HeatTreatment;
-import org.bayledger.glazing.Interlayer;
-import org.bayledger.glazing.Pane;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
@@ -27,11 +25,6 @@ final class GlassFindings {
 
     /** Longer side up to which the practice has charts, m (from memory). */
     private static final double CHART_SIDE = 5;
-
-    /** Edge deflection over its length, and at most, m (IBC 2018, 2403.3, from memory). */
-    private static final double EDGE_RATIO = 175;
-
-    private static final double EDGE_MOST = 0.75 * 0.0254;
 
     private final GlassRequest request;
     private final LiteSums sums;
@@ -54,6 +47,30 @@ final class GlassFindings {
      */
     record Conclusion(Verdict verdict, List<Finding> findings) {}
 
+    /**
+     * What keeps the verdict undetermined whatever glass is taken: for each reason, until when.
+     * Null where the practice doesn't reach the load at all.
+     */
+    static @Nullable List<String> openWhateverTheGlass(GlassRequest request, AllowableLoad load) {
+        if (load.greatest() > NEWER_CAP) {
+            return null;
+        }
+        List<String> until = new ArrayList<>();
+        if (!load.complete()) {
+            until.add(
+                    "the "
+                            + (load.positive() == null ? "positive" : "negative")
+                            + " design pressure is called out");
+        }
+        if (request.load().duration() == null) {
+            until.add("the duration of the load is given");
+        }
+        if (load.greatest() > OLDER_CAP) {
+            until.add("the edition of the practice is confirmed");
+        }
+        return until;
+    }
+
     static Conclusion of(
             GlassRequest request,
             LiteSums sums,
@@ -63,11 +80,11 @@ final class GlassFindings {
         GlassFindings all = new GlassFindings(request, sums, reporting);
         all.limits();
         all.load(load);
+        all.basis();
         all.duration();
         all.practiceLimits(load);
-        all.laminates();
+        BuildUpFindings.add(request, all.findings);
         all.bite();
-        all.unit();
         all.sealed(sealed);
         all.edges();
         return new Conclusion(all.verdict, List.copyOf(all.findings));
@@ -95,14 +112,7 @@ final class GlassFindings {
         } else {
             findings.add(Finding.info("GOVERNING_PANE", pointer, text));
         }
-        if (sums.deflectionUtilization() > 1) {
-            verdict = verdict.and(Verdict.EXCEEDED);
-            findings.add(
-                    Finding.action(
-                            "CENTER_DEFLECTION_EXCEEDED",
-                            "/centerDeflectionLimit",
-                            "The middle of a pane moves further than the limit given."));
-        }
+        centerDeflection();
         if (sums.isBeyondTable()) {
             undetermined(
                     "DEFLECTION_BEYOND_SOLUTION",
@@ -116,6 +126,32 @@ final class GlassFindings {
                 doubt(i);
             }
         }
+    }
+
+    private void centerDeflection() {
+        Double limit = sums.deflectionLimit();
+        if (limit == null || sums.deflectionUtilization() <= 1) {
+            return;
+        }
+        verdict = verdict.and(Verdict.EXCEEDED);
+        List<String> further = new ArrayList<>();
+        for (int i = 0; i < sums.deflections().size(); i++) {
+            Double deflection = sums.deflections().get(i);
+            if (deflection != null && deflection > limit) {
+                further.add(
+                        "that of pane %d by %s"
+                                .formatted(i + 1, reporting.text(Dimension.LENGTH, deflection)));
+            }
+        }
+        findings.add(
+                Finding.action(
+                        "CENTER_DEFLECTION_EXCEEDED",
+                        "/centerDeflectionLimit",
+                        "The middle of the glass moves further than the limit given, "
+                                + reporting.text(Dimension.LENGTH, limit)
+                                + ": "
+                                + String.join(", ", further)
+                                + "."));
     }
 
     private void doubt(int index) {
@@ -142,6 +178,20 @@ final class GlassFindings {
         findings.addAll(load.missingSigns("/load"));
         if (!load.complete()) {
             verdict = verdict.and(Verdict.UNDETERMINED);
+        }
+    }
+
+    private void basis() {
+        if (request.load().pressure().basis() == LoadBasis.CHARACTERISTIC) {
+            findings.add(
+                    Finding.note(
+                            "CHARACTERISTIC_LOAD_WITH_ALLOWABLE_RESISTANCE",
+                            "/load/basis",
+                            "The load is a characteristic value of EN 1991 and no factor was put on"
+                                    + " it; the resistance of ASTM E1300 is an allowable-stress"
+                                    + " quantity. Whether the two together are safe enough, and"
+                                    + " which partial factor the load should carry, is for the"
+                                    + " engineer to decide."));
         }
     }
 
@@ -185,77 +235,6 @@ final class GlassFindings {
                             "/spanDirection",
                             "It was not said which two edges are held. The longer side is taken as"
                                     + " the span, which is the worse."));
-        }
-    }
-
-    private void laminates() {
-        List<Pane> panes = request.glass().panes();
-        for (int i = 0; i < panes.size(); i++) {
-            Pane pane = panes.get(i);
-            Interlayer interlayer = pane.interlayer();
-            if (interlayer == null) {
-                continue;
-            }
-            String pointer = GlassRequest.panePointer(i);
-            if (pane.minimumThicknesses().size() > 2) {
-                findings.add(
-                        Finding.note(
-                                "PLIES_TAKEN_AS_LOOSE",
-                                pointer + "/plies",
-                                "More than two plies are taken as loose sheets, the least that they"
-                                        + " can do, whatever the interlayer."));
-            } else {
-                findings.add(
-                        interlayer.temperature() == null
-                                ? Finding.note(
-                                        "INTERLAYER_TEMPERATURE_NOT_GIVEN",
-                                        pointer + "/interlayer/temperature",
-                                        "No interlayer temperature was given. 50 degC is taken, as"
-                                                + " the practice does for wind; colder is stiffer.")
-                                : Finding.info(
-                                        "INTERLAYER_MODULUS",
-                                        pointer + "/interlayer",
-                                        "The interlayer's shear modulus is a published value for"
-                                                + " its kind, from memory; its maker's figure"
-                                                + " governs."));
-            }
-        }
-    }
-
-    private void unit() {
-        GlassBuildUp glass = request.glass();
-        if (!glass.isInsulating()) {
-            return;
-        }
-        if (request.sealedUnit() == null) {
-            findings.add(
-                    Finding.note(
-                            "CAVITY_PRESSURE_NOT_CHECKED",
-                            "/sealedUnit",
-                            "The panes share the load by stiffness, as the practice has it."
-                                    + " Pressure in the sealed cavity from altitude, temperature"
-                                    + " and weather was not looked at: describe it in"
-                                    + " sealedUnit."));
-        }
-        boolean treated =
-                glass.panes().stream()
-                        .anyMatch(pane -> pane.heatTreatment() != HeatTreatment.ANNEALED);
-        if (glass.panes().size() == 3) {
-            findings.add(
-                    Finding.note(
-                            "TRIPLE_FACTORS_FROM_MEMORY",
-                            "/glass/panes",
-                            "The glass type factor of a triple unit is taken as 0.81 of the single"
-                                    + " lite's for every pane, from memory and on the safe side;"
-                                    + " compare with the practice's table."));
-        } else if (treated && !LoadDuration.isShort(sums.duration())) {
-            findings.add(
-                    Finding.note(
-                            "LONG_DURATION_FACTORS_FROM_MEMORY",
-                            "/load/duration",
-                            "The glass type factors of heat-treated double units under long"
-                                    + " duration are the short ones in proportion, from memory and"
-                                    + " on the safe side; compare with the practice's table."));
         }
     }
 
@@ -338,24 +317,53 @@ final class GlassFindings {
     }
 
     private void edges() {
-        boolean four = request.supportedEdges() == SupportedEdges.FOUR;
-        boolean vertical = !four && request.span() == request.height();
-        String width = "width (" + edge(request.width()) + ")";
-        String height = "height (" + edge(request.height()) + ")";
-        String which = four ? width + " and the " + height : vertical ? width : height;
+        List<HeldEdge> unknown = new ArrayList<>();
+        for (HeldEdge edge : sums.edges()) {
+            Double utilization = edge.utilization();
+            if (utilization == null) {
+                unknown.add(edge);
+            } else if (utilization > 1) {
+                tooSoft(edge);
+            }
+        }
+        if (unknown.isEmpty()) {
+            return;
+        }
+        String which =
+                unknown.stream()
+                        .map(
+                                edge ->
+                                        edge.edge().words()
+                                                + " "
+                                                + reporting.text(Dimension.LENGTH, edge.limit()))
+                        .collect(Collectors.joining(", "));
         findings.add(
                 Finding.note(
                         "EDGE_SUPPORT_TO_BE_PROVEN",
-                        "",
-                        "The answer holds where the framing keeps the deflection of each held edge"
-                                + " within L/175 and 3/4 in (19 mm) under the design pressure (IBC"
-                                + " 2403.3, from memory): along the "
+                        request.edgeSupport() == null ? "" : "/edgeSupport",
+                        "The resistance holds only where the framing under each held edge bends no"
+                                + " further than L/175 and 3/4 in (19 mm) across the glass under"
+                                + " the design pressure (IBC 2403.3, from memory). Not given for: "
                                 + which
                                 + ". The framing check has to show it."));
     }
 
-    private String edge(double length) {
-        return reporting.text(Dimension.LENGTH, Math.min(length / EDGE_RATIO, EDGE_MOST));
+    private void tooSoft(HeldEdge edge) {
+        verdict = verdict.and(Verdict.EXCEEDED);
+        Double deflection = edge.deflection();
+        findings.add(
+                Finding.action(
+                        "EDGE_SUPPORT_TOO_SOFT",
+                        EdgeSupport.pointer(edge.edge()),
+                        ("The support of the %s bends by %s; the resistance of the glass holds"
+                                        + " up to %s, the smaller of L/175 and 3/4 in (IBC 2403.3,"
+                                        + " from memory). Stiffen the framing there.")
+                                .formatted(
+                                        edge.edge().words(),
+                                        reporting.text(
+                                                Dimension.LENGTH,
+                                                deflection == null ? 0 : deflection),
+                                        reporting.text(Dimension.LENGTH, edge.limit()))));
     }
 
     private void undetermined(String code, String pointer, String text) {

@@ -42,6 +42,7 @@ record GlassModel(double width, double height, double span) {
         return switch (request.supportedEdges()) {
             case FOUR -> new GlassModel(request.width(), request.height(), 0);
             case TWO -> new GlassModel(request.width(), request.height(), request.span());
+            case THREE, ONE -> throw new IllegalStateException("refused by the request");
         };
     }
 

@@ -16,11 +16,14 @@ import org.bayledger.glazing.HeatTreatment;
 import org.bayledger.glazing.NominalThickness;
 import org.bayledger.glazing.Pane;
 import org.bayledger.quantity.Dimension;
+import org.bayledger.quantity.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Changes that make a lite pass that does not: thicker glass, stronger heat treatment, a smaller
- * lite; each computed anew and offered only where it passes.
+ * lite; each computed anew and offered only where it keeps every limit and nothing about the glass
+ * stays in doubt. What stays open whatever the glass, such as a duration that was not given, is
+ * said beside it; under a load beyond the practice nothing is offered.
  */
 final class GlassRemedies {
 
@@ -30,8 +33,10 @@ final class GlassRemedies {
     /** Sheets below this are not heat-treated (common practice, no source), m. */
     private static final double THINNEST_TREATED = 0.0029;
 
-    /** Sizes are offered in steps of 10 mm. */
-    private static final int STEPS_PER_METRE = 100;
+    /** Sizes are offered in steps of 10 mm, or of half an inch. */
+    private static final double METRIC_STEP = 0.01;
+
+    private static final double CUSTOMARY_STEP = 0.0127;
 
     /** A lite is not made smaller than half its size. */
     private static final double SMALLEST_SHARE = 0.5;
@@ -39,18 +44,25 @@ final class GlassRemedies {
     private final GlassRequest request;
     private final AllowableLoad load;
     private final Reporting reporting;
+    private final List<String> open;
     private final List<Remedy> remedies = new ArrayList<>();
 
-    private GlassRemedies(GlassRequest request, AllowableLoad load, Reporting reporting) {
+    private GlassRemedies(
+            GlassRequest request, AllowableLoad load, Reporting reporting, List<String> open) {
         this.request = request;
         this.load = load;
         this.reporting = reporting;
+        this.open = open;
     }
 
     /** Every remedy found for a lite that does not pass. */
     static List<Remedy> of(
             GlassRequest request, LiteSums failed, AllowableLoad load, Reporting reporting) {
-        GlassRemedies search = new GlassRemedies(request, load, reporting);
+        List<String> open = GlassFindings.openWhateverTheGlass(request, load);
+        if (open == null || failed.edgeUtilization() > 1) {
+            return List.of();
+        }
+        GlassRemedies search = new GlassRemedies(request, load, reporting, open);
         int panes = request.glass().panes().size();
         List<Integer> all = IntStream.range(0, panes).boxed().toList();
         List<Integer> governing = List.of(failed.governingPane());
@@ -172,9 +184,9 @@ final class GlassRemedies {
     }
 
     private void smaller(String side, double now) {
-        int most = (int) Math.ceil(now * STEPS_PER_METRE - 1e-9) - 1;
+        int most = (int) Math.ceil(now / step() - 1e-9) - 1;
         double smallest = Math.max(GlassRequest.MIN_SIDE, now * SMALLEST_SHARE);
-        int least = (int) Math.ceil(smallest * STEPS_PER_METRE - 1e-9);
+        int least = (int) Math.ceil(smallest / step() - 1e-9);
         if (least > most) {
             return;
         }
@@ -192,7 +204,7 @@ final class GlassRemedies {
                 found = sums;
             }
         }
-        double size = (double) least / STEPS_PER_METRE;
+        double size = least * step();
         offer(
                 "Smaller lite, "
                         + side
@@ -203,12 +215,22 @@ final class GlassRemedies {
                 List.of(
                         new Change(
                                 "/" + side,
-                                String.format(Locale.ROOT, "%d mm", Math.round(size * 1000)))),
+                                customary()
+                                        ? String.format(Locale.ROOT, "%.1f in", size / 0.0254)
+                                        : String.format(Locale.ROOT, "%.0f mm", size * 1000))),
                 found);
     }
 
+    private double step() {
+        return customary() ? CUSTOMARY_STEP : METRIC_STEP;
+    }
+
+    private boolean customary() {
+        return reporting.units() == UnitSystem.US;
+    }
+
     private @Nullable LiteSums passing(String side, int steps) {
-        double size = (double) steps / STEPS_PER_METRE;
+        double size = steps * step();
         LiteSums sums =
                 sums(
                         "width".equals(side)
@@ -229,7 +251,15 @@ final class GlassRemedies {
         remedies.add(
                 new Remedy(
                         String.format(
-                                Locale.ROOT, "%s: utilization %.2f.", text, sums.utilization()),
+                                        Locale.ROOT,
+                                        "%s: utilization %.2f.",
+                                        text,
+                                        sums.utilization())
+                                + (open.isEmpty()
+                                        ? ""
+                                        : " The verdict is then UNDETERMINED until "
+                                                + String.join(" and ", open)
+                                                + "."),
                         changes,
                         sums.utilization()));
     }

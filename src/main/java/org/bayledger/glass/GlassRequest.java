@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param practice the practice by which its resistance is found
  * @param width width between the lines where the edges are held, m
  * @param height height between the lines where the edges are held, m
- * @param supportedEdges how many edges are held
+ * @param supportedEdges how many edges are held: FOUR, or TWO opposite ones; THREE and ONE are
+ *     refused with 422
  * @param spanDirection which way a lite on two edges spans; absent: the longer side is taken as the
  *     span, which is the worse, with a finding; not given with four edges
  * @param glass what the lite is made of
@@ -33,6 +34,8 @@ import org.jspecify.annotations.Nullable;
  * @param bite depth by which the framing covers the edge of the glass, m; absent: what deflection
  *     leaves of it is not checked
  * @param minimumBite least bite that must be left while the glass is deflected, m; needs bite
+ * @param edgeSupport how far the framing under each held edge bends; absent: not checked, with a
+ *     finding
  */
 public record GlassRequest(
         Practice practice,
@@ -60,13 +63,16 @@ public record GlassRequest(
         @Nullable SealedUnit sealedUnit,
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE) @Nullable Double bite,
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.NOT_NEGATIVE)
-                @Nullable Double minimumBite) {
+                @Nullable Double minimumBite,
+        @Nullable EdgeSupport edgeSupport) {
 
     /** Smallest side accepted, m. */
     static final double MIN_SIDE = 0.1;
 
     /** Largest side accepted, m: beyond any sheet that is made. */
     static final double MAX_SIDE = 20;
+
+    private static final double ROUNDING = 1e-6; // K
 
     /** Refuses durations, probabilities and temperatures for which there is no rule. */
     public GlassRequest {
@@ -88,6 +94,13 @@ public record GlassRequest(
                             + " for annealed glass only");
         }
         faults.require(
+                supportedEdges == SupportedEdges.FOUR || supportedEdges == SupportedEdges.TWO,
+                "/supportedEdges",
+                "must be FOUR, or TWO for two opposite edges: for glass on "
+                        + (supportedEdges == SupportedEdges.ONE ? "one edge" : "three edges")
+                        + " the practice has charts of its own, and this check has no plate"
+                        + " solution; it needs an analysis of its own");
+        faults.require(
                 spanDirection == null || supportedEdges == SupportedEdges.TWO,
                 "/spanDirection",
                 "belongs to a lite on two edges");
@@ -103,6 +116,7 @@ public record GlassRequest(
                             + " the sealed-cavity model does not have");
             sealedUnit.fits(glass, "/sealedUnit", faults);
         }
+        edges(supportedEdges, spanDirection, edgeSupport, faults);
         List<Pane> panes = glass.panes();
         for (int i = 0; i < panes.size(); i++) {
             Interlayer interlayer = panes.get(i).interlayer();
@@ -120,17 +134,62 @@ public record GlassRequest(
 
     private static void interlayer(
             Interlayer interlayer, double duration, String pointer, Faults faults) {
+        if (interlayer.shearModulus() != null) {
+            return;
+        }
+        double coldest = InterlayerModulus.coldest(interlayer.material());
         double hottest = InterlayerModulus.hottest(interlayer.material());
         faults.require(
-                temperature(interlayer) <= hottest,
+                temperature(interlayer) <= hottest + ROUNDING,
                 pointer + "/temperature",
-                "has no shear modulus on record for %s above %.0f degC"
+                ("has no shear modulus on record for %s above %.0f degC; give its maker's as"
+                                + " shearModulus")
                         .formatted(interlayer.material(), hottest - 273.15));
+        faults.require(
+                temperature(interlayer) >= coldest - ROUNDING,
+                pointer + "/temperature",
+                ("has no shear modulus on record for %1$s below %2$.0f degC; give %2$.0f degC, at"
+                                + " which it is softer and the answer on the safe side, or its"
+                                + " maker's as shearModulus")
+                        .formatted(interlayer.material(), coldest - 273.15));
         faults.require(
                 duration <= InterlayerModulus.LONGEST,
                 "/load/duration",
                 "must be at most 10 years with laminated glass: no shear modulus is on record"
-                        + " beyond");
+                        + " beyond; give the maker's as shearModulus");
+    }
+
+    private static void edges(
+            SupportedEdges edges,
+            @Nullable SpanDirection direction,
+            @Nullable EdgeSupport support,
+            Faults faults) {
+        if (support == null || edges != SupportedEdges.TWO) {
+            return;
+        }
+        faults.require(
+                direction != null,
+                "/spanDirection",
+                "must be given where edgeSupport is: it says which two edges are held");
+        for (LiteEdge edge : LiteEdge.values()) {
+            faults.require(
+                    direction == null || support.of(edge) == null || isHeld(edge, direction),
+                    EdgeSupport.pointer(edge),
+                    "belongs to an edge that is free: the lite spans "
+                            + (direction == SpanDirection.VERTICAL
+                                    ? "from head to sill"
+                                    : "from jamb to jamb"));
+        }
+    }
+
+    /** Whether an edge is one of the two between which a lite spans in a direction. */
+    private static boolean isHeld(LiteEdge edge, SpanDirection direction) {
+        return edge.isHorizontal() == (direction == SpanDirection.VERTICAL);
+    }
+
+    /** Whether an edge is held. */
+    boolean isHeld(LiteEdge edge) {
+        return supportedEdges == SupportedEdges.FOUR || isHeld(edge, spanning());
     }
 
     /** Temperature of an interlayer, K: as given, or the practice's. */
@@ -144,12 +203,17 @@ public record GlassRequest(
         return breakageProbability == null ? GlassModel.PROBABILITY : breakageProbability;
     }
 
+    /** Which way a lite on two edges spans: as given, or the longer way. */
+    private SpanDirection spanning() {
+        if (spanDirection != null) {
+            return spanDirection;
+        }
+        return height >= width ? SpanDirection.VERTICAL : SpanDirection.HORIZONTAL;
+    }
+
     /** Span of a lite on two edges, m. */
     double span() {
-        if (spanDirection == null) {
-            return Math.max(width, height);
-        }
-        return spanDirection == SpanDirection.VERTICAL ? height : width;
+        return spanning() == SpanDirection.VERTICAL ? height : width;
     }
 
     GlassRequest withGlass(GlassBuildUp other) {
@@ -165,7 +229,8 @@ public record GlassRequest(
                 centerDeflectionLimit,
                 sealedUnit,
                 bite,
-                minimumBite);
+                minimumBite,
+                edgeSupport);
     }
 
     GlassRequest withSize(double otherWidth, double otherHeight) {
@@ -181,6 +246,7 @@ public record GlassRequest(
                 centerDeflectionLimit,
                 sealedUnit,
                 bite,
-                minimumBite);
+                minimumBite,
+                edgeSupport);
     }
 }

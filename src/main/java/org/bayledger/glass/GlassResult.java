@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param governingSign direction of the greater design pressure; null where none was called out
  * @param designPressure magnitude of that pressure at the level at which glass is checked; null
  *     likewise
+ * @param edges the held edges, each with the deflection of its support up to which the resistance
+ *     holds
  * @param weight mass of the lite from nominal thicknesses, interlayers included, spacers not
  * @param area width times height
  * @param biteLeft bite less the greatest pull-in of an edge under the greater design pressure; null
@@ -32,6 +34,7 @@ public record GlassResult(
         int governingPane,
         @Nullable PressureSign governingSign,
         @Nullable Quantity designPressure,
+        List<EdgeResult> edges,
         Quantity weight,
         Quantity area,
         @Nullable Quantity biteLeft,
@@ -40,5 +43,6 @@ public record GlassResult(
 
     public GlassResult {
         panes = List.copyOf(panes);
+        edges = List.copyOf(edges);
     }
 }

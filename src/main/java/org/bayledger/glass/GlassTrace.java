@@ -1,16 +1,12 @@
 package org.bayledger.glass;
 
-import java.util.List;
 import org.bayledger.check.Trace;
-import org.bayledger.glazing.Interlayer;
 import org.bayledger.quantity.Dimension;
 
 /** The sums of the glass check, in the order in which a person would redo them. */
 final class GlassTrace {
 
-    private static final String EDITION = "ASTM E1300-16 (from memory)";
-    private static final String TABLE =
-            "ASTM E1300-16, nominal and minimum thicknesses (from memory)";
+    static final String EDITION = "ASTM E1300-16 (from memory)";
 
     private GlassTrace() {}
 
@@ -29,10 +25,21 @@ final class GlassTrace {
                 request.width() * request.height(),
                 "width x height",
                 "geometry");
+        trace.detail(
+                "m",
+                "mass of the lite",
+                Dimension.MASS,
+                request.glass().areaMass() * request.width() * request.height(),
+                "A x (2500 kg/m3 x sum of nominal thicknesses"
+                        + (request.glass().panes().stream()
+                                        .anyMatch(pane -> pane.interlayer() != null)
+                                ? " + interlayers)"
+                                : ")"),
+                "density of soda-lime glass (ASTM E1300-16, from memory)");
         for (int i = 0; i < sums.panes().size(); i++) {
             boolean governs = i == sums.governingPane();
             boolean shares = governs || sums.panes().size() > 1;
-            pane(request, sums, i, new Steps(trace, String.valueOf(i + 1), governs, shares));
+            PaneTrace.write(request, sums, i, new PaneTrace.Steps(trace, i + 1, governs, shares));
         }
         trace.step(
                 "LR",
@@ -60,193 +67,30 @@ final class GlassTrace {
                     "max(w) / centerDeflectionLimit",
                     "input");
         }
-    }
-
-    private static void pane(GlassRequest request, LiteSums sums, int index, Steps steps) {
-        PaneSums pane = sums.panes().get(index);
-        if (pane.pane().isLaminated()) {
-            steps.add(
-                    "t",
-                    "minimum thickness of the glass, all plies",
-                    Dimension.LENGTH,
-                    pane.glass(),
-                    "table",
-                    TABLE);
-            laminate(pane, GlassModel.of(request).bendingLength(), steps);
-        } else {
-            steps.share(
-                    "t",
-                    "minimum thickness of the glass",
-                    Dimension.LENGTH,
-                    pane.glass(),
-                    "table",
-                    TABLE);
-        }
-        steps.add(
-                "NFL",
-                "non-factored load: annealed, alone, 3 s, 8 per 1000",
-                Dimension.PRESSURE,
-                pane.nonFactoredLoad(),
-                request.supportedEdges() == SupportedEdges.FOUR
-                        ? "p at which k (3/60)^(7/16) Integral (c sigma)^7 dA = -ln(1 - 0.008);"
-                                + " plate on four edges, large deflection, k = 2.86e-53 N^-7 m^12"
-                        : "p at which k (3/60)^(7/16) Integral (c sigma)^7 dA = -ln(1 - 0.008);"
-                                + " strip between two edges, k = 2.86e-53 N^-7 m^12",
-                "ASTM E1300-16, glass failure prediction model (from memory)");
-        if (pane.probabilityFactor() != 1) {
-            steps.add(
-                    "PF",
-                    "resistance at the probability asked for over that at 8 per 1000",
-                    Dimension.NONE,
-                    pane.probabilityFactor(),
-                    "the same with the probability asked for, over NFL",
-                    "ASTM E1300-16, glass failure prediction model (from memory)");
-        }
-        steps.add(
-                "GTF",
-                "glass type factor",
-                Dimension.NONE,
-                pane.glassTypeFactor(),
-                pane.pane().heatTreatment().words()
-                        + ", "
-                        + switch (sums.panes().size()) {
-                            case 1 -> "single lite";
-                            case 2 -> "double unit";
-                            default -> "triple unit";
-                        },
-                "ASTM E1300-16, glass type factors and load durations (from memory)");
-        steps.add(
-                "LS",
-                "load share factor",
-                Dimension.NONE,
-                pane.loadShareFactor(),
-                "(sum of t^3) / t^3"
-                        + (sums.panes().stream().anyMatch(each -> each.pane().isLaminated())
-                                ? ", t of a laminated pane hefw, then hrigid; the lesser"
-                                : ""),
-                EDITION);
-        steps.add(
-                "LR",
-                "pressure on the lite at which this pane reaches its resistance",
-                Dimension.PRESSURE,
-                pane.loadResistance(),
-                pane.probabilityFactor() == 1 ? "NFL x GTF x LS" : "NFL x PF x GTF x LS",
-                EDITION);
-        Double deflection = sums.deflections().get(index);
-        if (deflection != null) {
-            steps.add(
-                    "w",
-                    "deflection of the middle under its share p/LS",
-                    Dimension.LENGTH,
-                    deflection,
-                    "plate or strip under p/LS with the thickness for deflection",
-                    "large-deflection plate theory (von Karman), or beam theory on two edges");
+        for (HeldEdge edge : sums.edges()) {
+            edge(edge, trace);
         }
     }
 
-    private static void laminate(PaneSums pane, double span, Steps steps) {
-        Double modulus = pane.modulus();
-        List<Double> plies = pane.pane().minimumThicknesses();
-        for (int i = 0; i < plies.size(); i++) {
-            String meaning = "minimum thickness of ply " + (i + 1);
-            steps.add("h" + (i + 1) + ".", meaning, Dimension.LENGTH, plies.get(i), "table", TABLE);
+    private static void edge(HeldEdge edge, Trace trace) {
+        Double utilization = edge.utilization();
+        if (utilization == null) {
+            return;
         }
-        Interlayer interlayer = pane.pane().interlayer();
-        if (interlayer != null) {
-            steps.add(
-                    "hv",
-                    "thickness of the interlayer",
-                    Dimension.LENGTH,
-                    interlayer.thickness(),
-                    "input",
-                    "input");
-        }
-        steps.add(
-                "a",
-                "shorter side, or span on two edges",
+        String of = " of the support of the " + edge.edge().words();
+        trace.step(
+                "dlim," + edge.edge().words(),
+                "greatest deflection" + of,
                 Dimension.LENGTH,
-                span,
-                "input",
-                "geometry");
-        if (modulus != null && plies.size() == 2) {
-            steps.add(
-                    "G",
-                    "shear modulus of the interlayer",
-                    Dimension.STRESS,
-                    modulus,
-                    "table, next higher temperature and next longer duration",
-                    "published interlayer data (from memory)");
-        }
-        String source = "ASTM E1300-16, effective thickness of laminated glass (from memory)";
-        boolean two = plies.size() == 2;
-        steps.add(
-                "Gamma",
-                "shear transfer between the plies",
+                edge.limit(),
+                "min(L/175, 3/4 in)",
+                "IBC 2021, 2403.3 (from memory)");
+        trace.step(
+                "d/dlim," + edge.edge().words(),
+                "deflection over its limit" + of,
                 Dimension.NONE,
-                pane.thickness().transfer(),
-                two
-                        ? "1 / (1 + 9.6 E Is hv / (G hs^2 a^2)), E 71.7 GPa, hs = (h1 + h2)/2 + hv,"
-                                + " Is = hs^2 h1 h2 / (h1 + h2)"
-                        : "0: more than two plies are taken as loose",
-                source);
-        steps.share(
-                "hefw",
-                "effective thickness for deflection",
-                Dimension.LENGTH,
-                pane.thickness().deflection(),
-                two ? "cbrt(h1^3 + h2^3 + 12 Gamma Is)" : "cbrt(sum h^3)",
-                source);
-        steps.add(
-                "hefs",
-                "effective thickness for stress, least of the plies",
-                Dimension.LENGTH,
-                pane.thickness().stress(),
-                two
-                        ? "least of sqrt(hefw^3 / (h1 + 2 Gamma hs h2 / (h1 + h2))), the same with"
-                                + " h1 and h2 exchanged, and both at Gamma 1"
-                        : "sqrt(sum h^3 / h), h the thickest ply",
-                source);
-        steps.share(
-                "hrigid",
-                "thickness for deflection with a rigid interlayer, for load sharing",
-                Dimension.LENGTH,
-                pane.thickness().onePiece(),
-                two
-                        ? "cbrt(h1^3 + h2^3 + 12 Is)"
-                        : "cbrt(sum h^3 + 12 sum h z^2), z from the common centroid to each ply",
-                source);
-    }
-
-    /**
-     * Writes the steps of one pane: those of the governing pane always, and of every pane that
-     * shares the load the thicknesses by which it does.
-     */
-    private record Steps(Trace trace, String suffix, boolean governs, boolean shares) {
-
-        void share(
-                String symbol,
-                String meaning,
-                Dimension dimension,
-                double si,
-                String formula,
-                String source) {
-            new Steps(trace, suffix, shares, shares)
-                    .add(symbol, meaning, dimension, si, formula, source);
-        }
-
-        void add(
-                String symbol,
-                String meaning,
-                Dimension dimension,
-                double si,
-                String formula,
-                String source) {
-            String numbered = "%s (pane %s)".formatted(meaning, suffix);
-            if (governs) {
-                trace.step(symbol + suffix, numbered, dimension, si, formula, source);
-            } else {
-                trace.detail(symbol + suffix, numbered, dimension, si, formula, source);
-            }
-        }
+                utilization,
+                "edgeSupport / dlim",
+                "input");
     }
 }

@@ -8,21 +8,21 @@ import org.bayledger.glazing.Pane;
  * Glass type factor GTF: the load that a pane carries over that of an annealed one at 3 s.
  *
  * <pre>
- * single lite          3 s    30 d        either lite of a double unit at 3 s
- * annealed             1.0    0.43        with its like                              0.9  of the single lite's
- * heat-strengthened    2.0    1.3         annealed with a heat-treated one           1.0
- * fully tempered       4.0    3.0         heat-treated with glass treated otherwise  0.95
+ *                      single lite      double unit, with its like    with another treatment
+ *                      3 s    30 d      3 s     30 d                  3 s     30 d
+ * annealed             1.0    0.43      0.9     0.39                  1.0     0.43
+ * heat-strengthened    2.0    1.3       1.8     1.25                  1.9     1.25
+ * fully tempered       4.0    3.0       3.6     2.85                  3.8     2.85
  * </pre>
  *
- * The right-hand factors on the left-hand ones give the practice's table for double units at 3 s
- * (0.9, 1.8, 3.6; 1.0 with 1.9; 1.0 with 3.8; 1.9 with 3.8). The same product is used at 30 d: it
- * gives 0.39 for annealed pairs, as the practice has it, and for heat-treated panes what the
- * practice's long-duration table has or up to 7 % less. Source: ASTM E1300-16, tables of glass type
- * factors, from memory.
+ * Source: ASTM E1300-16, tables of glass type factors of single lites and of double units under
+ * short and long duration, from memory; of the long-duration table of double units the memory is
+ * less sure, and a finding says so.
  *
  * <p>Triple units: 0.81 of the single lite's factor for every pane, whatever its neighbours: the
- * practice's figure for three like panes as far as memory goes, and below what the weakest of three
- * equally stressed panes asks for, (1/3)^(1/7) = 0.855.
+ * practice's figure for three like panes at 3 s as far as memory goes (0.81, 1.62, 3.24), and below
+ * what the weakest of three equally stressed panes asks for, (1/3)^(1/7) = 0.855. At 30 d it gives
+ * 0.34, 1.05 and 2.43, annealed rounded down; the practice's table has as much or up to 7 % more.
  *
  * <p>Annealed glass follows the law of {@link LoadDuration}; heat-treated glass has the two
  * durations above and no other.
@@ -30,7 +30,6 @@ import org.bayledger.glazing.Pane;
 final class GlassTypeFactor {
 
     private static final double LIKE_PAIR = 0.9;
-    private static final double TREATED_UNLIKE_PAIR = 0.95;
     private static final double TRIPLE = 0.81;
 
     private GlassTypeFactor() {}
@@ -44,21 +43,26 @@ final class GlassTypeFactor {
      */
     static double of(List<Pane> panes, int index, double duration) {
         HeatTreatment own = panes.get(index).heatTreatment();
-        double unit =
-                switch (panes.size()) {
-                    case 1 -> 1;
-                    case 2 -> pair(own, panes.get(1 - index).heatTreatment());
-                    default -> TRIPLE;
-                };
-        double factor = unit * single(own, duration);
-        return own == HeatTreatment.ANNEALED ? LoadDuration.round(factor) : factor;
+        double single = single(own, duration);
+        return switch (panes.size()) {
+            case 1 -> single;
+            case 2 -> pair(own, panes.get(1 - index).heatTreatment(), single, duration);
+            default ->
+                    own == HeatTreatment.ANNEALED
+                            ? LoadDuration.roundDown(TRIPLE * single)
+                            : TRIPLE * single;
+        };
     }
 
-    private static double pair(HeatTreatment own, HeatTreatment other) {
-        if (own == other) {
-            return LIKE_PAIR;
-        }
-        return own == HeatTreatment.ANNEALED ? 1 : TREATED_UNLIKE_PAIR;
+    private static double pair(
+            HeatTreatment own, HeatTreatment other, double single, double duration) {
+        boolean like = own == other;
+        boolean brief = LoadDuration.isShort(duration);
+        return switch (own) {
+            case ANNEALED -> like ? LoadDuration.round(LIKE_PAIR * single) : single;
+            case HEAT_STRENGTHENED -> brief ? (like ? 1.8 : 1.9) : 1.25;
+            case FULLY_TEMPERED -> brief ? (like ? 3.6 : 3.8) : 2.85;
+        };
     }
 
     private static double single(HeatTreatment treatment, double duration) {

@@ -1,15 +1,25 @@
 package org.bayledger.glass;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import org.bayledger.glazing.InterlayerMaterial;
 
 /**
- * Shear modulus of interlayers by temperature and load duration.
+ * Shear modulus of interlayers by temperature and load duration, from the table {@code
+ * interlayer-shear-modulus.csv}, which names its sources (from memory; the interlayer's maker has
+ * the figures that count).
  *
- * <p>Values for standard PVB and for stiff ionomer as published by makers and repeated in handbooks
- * of laminated glass, from memory; the interlayer's maker has the figures that count. Between the
- * tabulated points the value at the next higher temperature and the next longer duration is used:
- * the modulus only falls with either. Below the lowest temperature that of the lowest is used.
- * Beyond the highest temperature or the longest duration there is no value.
+ * <p>Between the points of the table the compliance 1/G is linear in the temperature and in the
+ * logarithm of the duration. The modulus falls steeply and then levels off, so that this harmonic
+ * mean, which lies below the geometric and the arithmetic one, keeps to the softer side. Outside
+ * the table there is no value.
  */
 final class InterlayerModulus {
 
@@ -19,58 +29,106 @@ final class InterlayerModulus {
     /** Longest duration covered: ten years, s. */
     static final double LONGEST = 10 * 365.25 * 86_400;
 
+    private static final String RESOURCE = "interlayer-shear-modulus.csv";
     private static final double ZERO_CELSIUS = 273.15;
+    private static final double MEGAPASCAL = 1e6;
+
+    /** A point beyond an end of the table by rounding only still belongs to it. */
     private static final double ROUNDING = 1e-6;
 
-    /** Columns of the tables: 3 s, 1 min, 1 h, 1 d, 30 d, 10 years. */
-    private static final double[] DURATIONS = {3, 60, 3_600, 86_400, LoadDuration.LONG, LONGEST};
+    private static final InterlayerModulus TABLE = new InterlayerModulus();
 
-    /** Degrees Celsius, then MPa by duration. */
-    private static final double[][] PVB = {
-        {20, 8.06, 1.64, 0.84, 0.508, 0.372, 0.266},
-        {30, 0.971, 0.753, 0.441, 0.281, 0.069, 0.052},
-        {40, 0.610, 0.455, 0.234, 0.052, 0.052, 0.052},
-        {50, 0.440, 0.290, 0.052, 0.052, 0.052, 0.052},
-    };
+    private final double[] logDurations;
 
-    /** Degrees Celsius, then MPa by duration. */
-    private static final double[][] IONOMER = {
-        {20, 211, 195, 169, 146, 112, 86.6},
-        {30, 141, 110, 59.9, 49.7, 11.6, 5.31},
-        {40, 63.0, 30.7, 9.28, 4.54, 3.29, 2.95},
-        {50, 26.4, 11.3, 4.20, 2.82, 2.18, 2.00},
-        {60, 8.18, 3.64, 1.70, 1.29, 1.08, 0.97},
-    };
+    /** Rows of degrees Celsius and then MPa by duration, the coldest first. */
+    private final Map<InterlayerMaterial, List<double[]>> rows =
+            new EnumMap<>(InterlayerMaterial.class);
 
-    private InterlayerModulus() {}
+    /** Lowest temperature covered, K. */
+    static double coldest(InterlayerMaterial material) {
+        return TABLE.of(material).get(0)[0] + ZERO_CELSIUS;
+    }
 
     /** Highest temperature covered, K. */
     static double hottest(InterlayerMaterial material) {
-        double[][] table = table(material);
-        return table[table.length - 1][0] + ZERO_CELSIUS;
+        List<double[]> rows = TABLE.of(material);
+        return rows.get(rows.size() - 1)[0] + ZERO_CELSIUS;
     }
 
     /**
      * Shear modulus G, Pa.
      *
      * @param material of the interlayer
-     * @param temperature K, at most {@link #hottest}
-     * @param duration s, at most {@link #LONGEST}
+     * @param temperature K, from {@link #coldest} to {@link #hottest}
+     * @param duration s, from 3 s to {@link #LONGEST}
      */
     static double of(InterlayerMaterial material, double temperature, double duration) {
-        for (double[] row : table(material)) {
-            if (temperature - ZERO_CELSIUS <= row[0] + ROUNDING) {
-                for (int i = 0; i < DURATIONS.length; i++) {
-                    if (duration <= DURATIONS[i] * (1 + ROUNDING)) {
-                        return row[i + 1] * 1e6;
-                    }
-                }
-            }
-        }
-        throw new IllegalArgumentException("no shear modulus for that temperature and duration");
+        List<double[]> rows = TABLE.of(material);
+        double[] temperatures = rows.stream().mapToDouble(row -> row[0]).toArray();
+        double row = place(temperatures, temperature - ZERO_CELSIUS);
+        double column = place(TABLE.logDurations, Math.log(duration));
+        int upper = Math.min((int) row, temperatures.length - 2);
+        double softer = row - upper;
+        double compliance =
+                (1 - softer) * compliance(rows.get(upper), column)
+                        + softer * compliance(rows.get(upper + 1), column);
+        return MEGAPASCAL / compliance;
     }
 
-    private static double[][] table(InterlayerMaterial material) {
-        return material == InterlayerMaterial.PVB ? PVB : IONOMER;
+    /** 1/G of one row, 1/MPa, at a place among its durations. */
+    private static double compliance(double[] row, double place) {
+        int left = Math.min((int) place, row.length - 3);
+        double longer = place - left;
+        return (1 - longer) / row[left + 1] + longer / row[left + 2];
+    }
+
+    /** Where a value lies among rising nodes: 0 at the first, 1 at the second. */
+    private static double place(double[] nodes, double value) {
+        int last = nodes.length - 1;
+        if (!(value >= nodes[0] - ROUNDING && value <= nodes[last] + ROUNDING)) {
+            throw new IllegalArgumentException("no shear modulus on record there");
+        }
+        int node = 0;
+        while (node < last - 1 && value > nodes[node + 1]) {
+            node++;
+        }
+        double share = (value - nodes[node]) / (nodes[node + 1] - nodes[node]);
+        return node + Math.min(1, Math.max(0, share));
+    }
+
+    private List<double[]> of(InterlayerMaterial material) {
+        List<double[]> found = rows.get(material);
+        if (found == null) {
+            throw new IllegalStateException(RESOURCE + " has no " + material);
+        }
+        return found;
+    }
+
+    private InterlayerModulus() {
+        try (InputStream stream = InterlayerModulus.class.getResourceAsStream(RESOURCE)) {
+            if (stream == null) {
+                throw new IllegalStateException("missing resource " + RESOURCE);
+            }
+            String text = new String(stream.readAllBytes(), StandardCharsets.US_ASCII);
+            List<String> lines = text.lines().filter(line -> !line.startsWith("#")).toList();
+            double[] header = numbers(lines.get(0).split(",", -1), 2);
+            logDurations = Arrays.stream(header).map(Math::log).toArray();
+            for (String line : lines.subList(1, lines.size())) {
+                String[] columns = line.split(",", -1);
+                rows.computeIfAbsent(
+                                InterlayerMaterial.valueOf(columns[0]), key -> new ArrayList<>())
+                        .add(numbers(columns, 1));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static double[] numbers(String[] columns, int from) {
+        double[] numbers = new double[columns.length - from];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = Double.parseDouble(columns[from + i]);
+        }
+        return numbers;
     }
 }

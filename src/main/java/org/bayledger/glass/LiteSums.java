@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param deflectionLimit the caller's limit on the middle's deflection, m; null where there is none
  * @param bite depth by which the framing covers the edge, m; null where it was not given
  * @param minimumBite least of it that must be left, m; null likewise
+ * @param edges its held edges
  */
 record LiteSums(
         List<PaneSums> panes,
@@ -34,7 +35,8 @@ record LiteSums(
         double duration,
         @Nullable Double deflectionLimit,
         @Nullable Double bite,
-        @Nullable Double minimumBite) {
+        @Nullable Double minimumBite,
+        List<HeldEdge> edges) {
 
     /** By how much two ways to the same probability may differ in rounding. */
     private static final double ROUNDING = 1.05;
@@ -71,7 +73,8 @@ record LiteSums(
                 request.load().durationOrShort(),
                 request.centerDeflectionLimit(),
                 request.bite(),
-                request.minimumBite());
+                request.minimumBite(),
+                HeldEdge.of(request));
     }
 
     /** Pressure that the lite resists in either direction, Pa. */
@@ -109,6 +112,16 @@ record LiteSums(
         return greatest;
     }
 
+    /** Greatest deflection of an edge's support over its limit; 0 where none was given. */
+    double edgeUtilization() {
+        double greatest = 0;
+        for (HeldEdge edge : edges) {
+            Double own = edge.utilization();
+            greatest = Math.max(greatest, own == null ? 0 : own);
+        }
+        return greatest;
+    }
+
     /**
      * Pull-in of the edge over what the bite allows; 0 where no least bite was given, infinite
      * where the bite is too short even at rest.
@@ -122,10 +135,11 @@ record LiteSums(
         return spare > 0 ? pullIn / spare : spare == 0 && pullIn == 0 ? 1 : Double.MAX_VALUE;
     }
 
-    /** The greatest of the three. */
+    /** The greatest of the four. */
     double utilization() {
         return Math.max(
-                Math.max(strengthUtilization(), deflectionUtilization()), biteUtilization());
+                Math.max(strengthUtilization(), deflectionUtilization()),
+                Math.max(edgeUtilization(), biteUtilization()));
     }
 
     /** Whether a deflection under the design pressure is beyond what is tabulated. */

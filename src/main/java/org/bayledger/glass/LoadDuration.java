@@ -44,4 +44,9 @@ final class LoadDuration {
     static double round(double factor) {
         return Math.rint(factor * 100) / 100;
     }
+
+    /** The same, never above the factor. */
+    static double roundDown(double factor) {
+        return Math.floor(factor * 100 + 1e-9) / 100;
+    }
 }

@@ -141,10 +141,17 @@ record PaneSums(
 
     private static @Nullable Double modulus(Pane pane, double duration) {
         Interlayer interlayer = pane.interlayer();
-        return interlayer == null
-                ? null
-                : InterlayerModulus.of(
-                        interlayer.material(), GlassRequest.temperature(interlayer), duration);
+        if (interlayer == null) {
+            return null;
+        }
+        Double given = interlayer.shearModulus();
+        return given == null
+                ? (Double)
+                        InterlayerModulus.of(
+                                interlayer.material(),
+                                GlassRequest.temperature(interlayer),
+                                duration)
+                : given;
     }
 
     static double loadShare(List<EffectiveThickness> all, int index) {
@@ -156,6 +163,21 @@ record PaneSums(
         }
         EffectiveThickness own = all.get(index);
         return Math.min(soft / cube(own.deflection()), rigid / cube(own.onePiece()));
+    }
+
+    /**
+     * The share factor by the practice's tables, which take a laminated pane as one sheet under
+     * short and as loose plies under long duration (ASTM E1300-16, from memory).
+     */
+    static double tabulatedShare(List<PaneSums> all, int index, boolean brief) {
+        double sum = all.stream().mapToDouble(each -> each.tabulatedStiffness(brief)).sum();
+        return sum / all.get(index).tabulatedStiffness(brief);
+    }
+
+    private double tabulatedStiffness(boolean brief) {
+        return brief
+                ? cube(glass)
+                : pane.minimumThicknesses().stream().mapToDouble(PaneSums::cube).sum();
     }
 
     private static double cube(double t) {

@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
 public enum NominalThickness {
     /** 2.5 mm, 3/32 in; at least 2.16 mm. */
     MM_2_5(2.5, 3, 32, 2.16),
+    /** 2.7 mm, made for laminating, without a designation in inches; at least 2.59 mm. */
+    MM_2_7(2.7, 0, 1, 2.59),
     /** 3 mm, 1/8 in; at least 2.92 mm. */
     MM_3(3, 1, 8, 2.92),
     /** 4 mm, 5/32 in; at least 3.78 mm. */
@@ -80,7 +82,11 @@ public enum NominalThickness {
     public static String refusal() {
         return "is not a nominal thickness of the table; use one of "
                 + Arrays.stream(values())
-                        .map(each -> each.text(false) + " (" + each.text(true) + ")")
+                        .map(
+                                each ->
+                                        each.isMetricOnly()
+                                                ? each.text(false)
+                                                : each.text(false) + " (" + each.text(true) + ")")
                         .collect(Collectors.joining(", "));
     }
 
@@ -94,15 +100,19 @@ public enum NominalThickness {
         return millimetres / 1000;
     }
 
-    /** The designation in inches, m. */
+    /** The designation in inches, or in millimetres where there is no other, m. */
     double customary() {
-        return 0.0254 * numerator / denominator;
+        return isMetricOnly() ? metric() : 0.0254 * numerator / denominator;
     }
 
-    /** The next thicker one, or null where there is none. */
+    private boolean isMetricOnly() {
+        return numerator == 0;
+    }
+
+    /** The next thicker one of those that every sheet is made in, or null where there is none. */
     @Nullable NominalThickness thicker() {
         for (NominalThickness each : values()) {
-            if (each.millimetres > millimetres) {
+            if (each.millimetres > millimetres && !each.isMetricOnly()) {
                 return each;
             }
         }
@@ -111,7 +121,7 @@ public enum NominalThickness {
 
     /** The designation as a request takes it: {@code 6 mm}, or in inches {@code 1/4 in}. */
     public String text(boolean inches) {
-        return inches
+        return inches && !isMetricOnly()
                 ? numerator + "/" + denominator + " in"
                 : String.format(
                         Locale.ROOT, millimetres % 1 == 0 ? "%.0f mm" : "%.1f mm", millimetres);

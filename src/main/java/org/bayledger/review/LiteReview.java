@@ -114,6 +114,7 @@ final class LiteReview {
                                                 null,
                                                 context.sealedUnit(bay.glassTypeOf(column, row)),
                                                 bite(),
+                                                null,
                                                 null);
                                 GlassResult result = GlassCheck.run(request, context.reporting);
                                 return new Checked.Ran(request, result, result.outcome());

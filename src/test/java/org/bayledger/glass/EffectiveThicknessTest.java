@@ -90,7 +90,7 @@ class EffectiveThicknessTest {
 
     @Test
     void takesMoreThanTwoPliesAsLoose() {
-        Interlayer film = new Interlayer(InterlayerMaterial.IONOMER, 0.00152, null);
+        Interlayer film = new Interlayer(InterlayerMaterial.IONOMER, 0.00152, null, null);
         Pane three =
                 Pane.laminated(
                         List.of(new Ply(0.006), new Ply(0.006), new Ply(0.006)),

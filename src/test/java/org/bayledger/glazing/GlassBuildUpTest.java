@@ -69,6 +69,19 @@ class GlassBuildUpTest {
                         });
     }
 
+    /** E1300's 2.7 mm for laminating has no name in inches, and is no step for other sheets. */
+    @Test
+    void knowsTheSheetMadeForLaminating() {
+        Pane lami = single("2.7 mm").panes().get(0);
+        assertThat(lami.minimumThicknesses()).containsExactly(0.00259);
+        assertThat(single("3/32 in").panes().get(0).thicker())
+                .extracting(Pane::nominalThickness)
+                .isEqualTo(0.0254 / 8);
+        assertThat(lami.thicker()).extracting(Pane::nominalThickness).isEqualTo(0.003);
+        assertThat(NominalThickness.MM_2_7.text(true)).isEqualTo("2.7 mm");
+        assertThat(NominalThickness.refusal()).contains("(3/32 in), 2.7 mm, 3 mm (1/8 in)");
+    }
+
     /** Nominal thickness at 2500 kg/m3; 1/4 in glass: 3.25 lb/ft2, a figure of the US trade. */
     @Test
     void weighsNominalThickness() {
@@ -139,7 +152,7 @@ class GlassBuildUpTest {
         Pane laminate =
                 Pane.laminated(
                         List.of(new Ply(0.003), new Ply(0.006)),
-                        new Interlayer(InterlayerMaterial.PVB, 0.00076, null),
+                        new Interlayer(InterlayerMaterial.PVB, 0.00076, null, null),
                         HeatTreatment.ANNEALED);
         assertThat(quarter.thicker())
                 .extracting(Pane::nominalThickness)
