@@ -8,67 +8,16 @@ final class PlateAlgebra {
 
     private PlateAlgebra() {}
 
-    /** row[i] += factor * other[i] for i from {@code from}. */
-    static void addMultiple(double[] row, double factor, double[] other, int from) {
-        for (int i = from; i < row.length; i++) {
+    /** row[i] += factor * other[i] for i from {@code from} to below {@code to}. */
+    static void addMultiple(double[] row, double factor, double[] other, int from, int to) {
+        for (int i = from; i < to; i++) {
             row[i] += factor * other[i];
         }
     }
 
-    /**
-     * Cholesky factor of a symmetric positive definite matrix, in place: the upper triangle becomes
-     * U with A = U^T U; only the upper triangle is read.
-     *
-     * @return false, with the matrix spoilt, when it is not positive definite
-     */
-    static boolean factorize(double[][] a) {
-        for (int k = 0; k < a.length; k++) {
-            double[] pivotRow = a[k];
-            if (!(pivotRow[k] > 0.0)) {
-                return false;
-            }
-            double scale = 1.0 / Math.sqrt(pivotRow[k]);
-            for (int j = k; j < a.length; j++) {
-                pivotRow[j] *= scale;
-            }
-            for (int i = k + 1; i < a.length; i++) {
-                if (pivotRow[i] != 0.0) {
-                    addMultiple(a[i], -pivotRow[i], pivotRow, i);
-                }
-            }
-        }
-        return true;
-    }
-
-    /** Solves U^T U x = b in place. */
-    static void solve(double[][] upper, double[] b) {
-        for (int k = 0; k < b.length; k++) {
-            b[k] /= upper[k][k];
-            addMultiple(b, -b[k], upper[k], k + 1);
-        }
-        for (int k = b.length - 1; k >= 0; k--) {
-            double sum = b[k];
-            for (int j = k + 1; j < b.length; j++) {
-                sum -= upper[k][j] * b[j];
-            }
-            b[k] = sum / upper[k][k];
-        }
-    }
-
-    /** Solves U^T X = B in place, B given by its rows. */
-    static void forwardSubstitute(double[][] upper, double[][] rows) {
-        for (int k = 0; k < rows.length; k++) {
-            double[] row = rows[k];
-            double scale = 1.0 / upper[k][k];
-            for (int j = 0; j < row.length; j++) {
-                row[j] *= scale;
-            }
-            for (int m = k + 1; m < rows.length; m++) {
-                if (upper[k][m] != 0.0) {
-                    addMultiple(rows[m], -upper[k][m], row, 0);
-                }
-            }
-        }
+    /** row += factor * other. */
+    static void addMultiple(double[] row, double factor, double[] other) {
+        addMultiple(row, factor, other, 0, row.length);
     }
 
     /** Adds A^T A to the upper triangle of {@code sum}. */
@@ -85,9 +34,42 @@ final class PlateAlgebra {
         }
         for (; k < a.length; k++) {
             for (int i = 0; i < sum.length; i++) {
-                addMultiple(sum[i], a[k][i], a[k], i);
+                addMultiple(sum[i], a[k][i], a[k], i, sum.length);
             }
         }
+    }
+
+    /**
+     * The matrix product A B.
+     *
+     * @param a [row][inner]
+     * @param b [inner][column]
+     */
+    static double[][] product(double[][] a, double[][] b) {
+        int inner = b.length;
+        double[][] result = new double[a.length][b[0].length];
+        for (int i = 0; i < a.length; i++) {
+            double[] factors = a[i];
+            double[] row = result[i];
+            int k = 0;
+            for (; k + 3 < inner; k += 4) {
+                addFour(
+                        row,
+                        0,
+                        factors[k],
+                        b[k],
+                        factors[k + 1],
+                        b[k + 1],
+                        factors[k + 2],
+                        b[k + 2],
+                        factors[k + 3],
+                        b[k + 3]);
+            }
+            for (; k < inner; k++) {
+                addMultiple(row, factors[k], b[k]);
+            }
+        }
+        return result;
     }
 
     private static void addFour(
@@ -106,11 +88,25 @@ final class PlateAlgebra {
         }
     }
 
-    static double norm(double[] vector) {
-        double sum = 0.0;
-        for (double v : vector) {
-            sum += v * v;
+    static double[][] transpose(double[][] a) {
+        double[][] result = new double[a[0].length][a.length];
+        for (int i = 0; i < a.length; i++) {
+            for (int j = 0; j < a[i].length; j++) {
+                result[j][i] = a[i][j];
+            }
         }
-        return Math.sqrt(sum);
+        return result;
+    }
+
+    static double dot(double[] a, double[] b) {
+        double sum = 0.0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    static double norm(double[] vector) {
+        return Math.sqrt(dot(vector, vector));
     }
 }

@@ -22,22 +22,28 @@ import org.jspecify.annotations.Nullable;
  * follows from W by one linear solve and is eliminated; since Integral W_i [Phi, W] = Integral Phi
  * [W_i, W] on these edges, the tangent is symmetric, and positive definite as long as the state is
  * stable.
+ *
+ * <pre>
+ * residual  r(W) = K W - Q f - Integral Phi [W_i, W]
+ * tangent   T    = K - N(Phi) + C^T Kf^-1 C
+ *           N_ij = Integral Phi [W_i, W_j],  C_kj = Integral Phi_k [W, W_j]
+ * </pre>
+ *
+ * with K the bending stiffness, Kf its like for the stress function, and f the unit load.
  */
 final class PlateEquations {
-
-    private static final int MAX_ITERATIONS = 25;
-
-    /** A step that is not this much smaller than the one before calls for a new tangent. */
-    private static final double SLOW = 0.1;
 
     final double aspectRatio;
     final double poissonRatio;
     final int orderX;
     final int orderY;
 
+    /** Factor of the bending stiffness K. */
+    final PlateCholesky bending;
+
     private final PlateGrid grid;
     private final double[][] bendingStiffness;
-    private final double[][] stressFactor;
+    private final PlateCholesky stress;
     private final double[] unitLoad;
 
     PlateEquations(double aspectRatio, double poissonRatio, int orderX, int orderY) {
@@ -50,246 +56,133 @@ final class PlateEquations {
                 PlateGrid.gauss(
                         aspectRatio, orderX, orderY, (3 * orderX) / 2 + 2, (3 * orderY) / 2 + 2);
         bendingStiffness =
-                biharmonic(
+                PlateIntegrals.biharmonic(
+                        grid,
                         grid.deflectionX,
                         grid.deflectionY,
                         1.0 / (12.0 * (1.0 - poissonRatio * poissonRatio)));
-        stressFactor = biharmonic(grid.stressX, grid.stressY, 1.0);
-        if (!PlateAlgebra.factorize(stressFactor)) {
+        double[][] copy =
+                Arrays.stream(bendingStiffness).map(double[]::clone).toArray(double[][]::new);
+        bending = factor(copy);
+        stress = factor(PlateIntegrals.biharmonic(grid, grid.stressX, grid.stressY, 1.0));
+        unitLoad = new double[orderX * orderY];
+        double[][] one = new double[grid.xi.length][grid.eta.length];
+        for (double[] row : one) {
+            Arrays.fill(row, 1.0);
+        }
+        PlateGrid.addProjection(
+                unitLoad, grid.weighted(one, 1.0), grid.deflectionX[0], grid.deflectionY[0]);
+    }
+
+    private PlateCholesky factor(double[][] biharmonic) {
+        PlateCholesky factor = PlateCholesky.band(biharmonic, band());
+        if (factor == null) {
             throw new IllegalArgumentException("basis too large for double precision: " + orderX);
         }
-        unitLoad = new double[orderX * orderY];
-        double[][] one = weighted((p, q) -> 1.0);
-        PlateGrid.addProjection(unitLoad, one, grid.deflectionX[0], grid.deflectionY[0]);
+        return factor;
+    }
+
+    /**
+     * Entries right of the diagonal of the biharmonic matrices: two functions on, in x and in y.
+     */
+    private int band() {
+        return PlateIntegrals.OVERLAP * (orderY + 1);
     }
 
     /** Coefficients of the deflection by linear theory. */
     double[] linear(double loadNumber) {
-        double[][] stiffness = new double[bendingStiffness.length][];
-        for (int i = 0; i < stiffness.length; i++) {
-            stiffness[i] = bendingStiffness[i].clone();
-        }
-        PlateAlgebra.factorize(stiffness);
         double[] result = new double[unitLoad.length];
-        PlateAlgebra.addMultiple(result, loadNumber, unitLoad, 0);
-        PlateAlgebra.solve(stiffness, result);
+        PlateAlgebra.addMultiple(result, loadNumber, unitLoad);
+        bending.solve(result);
         return result;
-    }
-
-    /**
-     * Newton's method, with the tangent kept while it serves.
-     *
-     * @return coefficients of the deflection, or null when no stable state was reached from here
-     */
-    double @Nullable [] refine(double loadNumber, double[] start, double tolerance) {
-        double[] c = start.clone();
-        double[] @Nullable [] tangent = null;
-        double previous = 1.0;
-        for (int iteration = 0; iteration < MAX_ITERATIONS; iteration++) {
-            State state = new State(c);
-            if (tangent == null) {
-                tangent = tangent(state);
-                if (!PlateAlgebra.factorize(tangent)) {
-                    return null;
-                }
-            }
-            double[] step = residual(state, loadNumber);
-            PlateAlgebra.solve(tangent, step);
-            PlateAlgebra.addMultiple(c, -1.0, step, 0);
-            double length = PlateAlgebra.norm(step);
-            double size = PlateAlgebra.norm(c);
-            if (length <= tolerance * size) {
-                return c;
-            }
-            double relative = length / size;
-            if (!(relative < 1e3)) {
-                return null;
-            }
-            if (relative > SLOW * previous) {
-                tangent = null;
-            }
-            previous = relative;
-        }
-        return null;
     }
 
     /** Coefficients of the stress function that goes with the deflection. */
     double[] stressFunction(double[] deflection) {
-        return new State(deflection).stress;
+        return new State(deflection).stressFunction;
     }
 
-    /** Curvatures of a deflection at the grid, and its stress function. */
-    private final class State {
-        final double[] deflection;
-        final double[][] xx;
-        final double[][] yy;
-        final double[][] xy;
-        final double[] stress;
+    /** A deflection, not necessarily in equilibrium, with its stress function. */
+    final class State {
+        private final double[] deflection;
+        private final PlateCurvatures curvatures;
+        private final double[] stressFunction;
+
+        /** The stress function at the grid. */
+        private final double[][] phi;
 
         State(double[] deflection) {
             this.deflection = deflection;
-            xx = PlateGrid.field(deflection, grid.deflectionX[2], grid.deflectionY[0]);
-            yy = PlateGrid.field(deflection, grid.deflectionX[0], grid.deflectionY[2]);
-            xy = PlateGrid.field(deflection, grid.deflectionX[1], grid.deflectionY[1]);
-            stress = new double[orderX * orderY];
-            double[][] source = weighted((p, q) -> xy[p][q] * xy[p][q] - xx[p][q] * yy[p][q]);
-            PlateGrid.addProjection(stress, source, grid.stressX[0], grid.stressY[0]);
-            PlateAlgebra.solve(stressFactor, stress);
+            curvatures = PlateCurvatures.of(deflection, grid);
+            stressFunction = stressFunctionOf(curvatures.bracket(curvatures), -0.5);
+            phi = atGrid(stressFunction);
         }
-    }
 
-    private double[] residual(State state, double loadNumber) {
-        double[][] phi = PlateGrid.field(state.stress, grid.stressX[0], grid.stressY[0]);
-        double[] r = new double[unitLoad.length];
-        project(r, phi, state.yy, -1.0, 2, 0);
-        project(r, phi, state.xx, -1.0, 0, 2);
-        project(r, phi, state.xy, 2.0, 1, 1);
-        for (int i = 0; i < r.length; i++) {
-            double sum = 0.0;
-            for (int j = 0; j < r.length; j++) {
-                sum += bendingStiffness[i][j] * state.deflection[j];
+        /** What is missing to equilibrium under a load. */
+        double[] residual(double loadNumber) {
+            double[] r = new double[unitLoad.length];
+            addMembrane(r, curvatures.times(phi));
+            addBending(r, deflection);
+            PlateAlgebra.addMultiple(r, -loadNumber, unitLoad);
+            return r;
+        }
+
+        /** The tangent T times a vector of deflection coefficients. */
+        double[] tangentTimes(double[] v) {
+            PlateCurvatures change = PlateCurvatures.of(v, grid);
+            double[][] phiChange = atGrid(stressFunctionOf(curvatures.bracket(change), -1.0));
+            double[] result = new double[v.length];
+            addMembrane(result, change.times(phi).plus(curvatures.times(phiChange)));
+            addBending(result, v);
+            return result;
+        }
+
+        /** Factor of the tangent T, or null when it is not positive definite. */
+        @Nullable PlateCholesky tangent() {
+            int n = unitLoad.length;
+            double[][] t = new double[n][n];
+            for (int i = 0; i < n; i++) {
+                System.arraycopy(bendingStiffness[i], i, t[i], i, n - i);
             }
-            r[i] += sum - loadNumber * unitLoad[i];
+            PlateIntegrals.addGeometric(t, grid, grid.weighted(phi, -1.0));
+            double[][] coupling = PlateIntegrals.coupling(grid, curvatures);
+            stress.forwardSubstitute(coupling);
+            PlateAlgebra.addGram(t, coupling);
+            return PlateCholesky.full(t);
         }
-        return r;
     }
 
-    private void project(
-            double[] r, double[][] phi, double[][] curvature, double factor, int dx, int dy) {
-        double[][] values = weighted((p, q) -> factor * phi[p][q] * curvature[p][q]);
-        PlateGrid.addProjection(r, values, grid.deflectionX[dx], grid.deflectionY[dy]);
+    /** Coefficients of the stress function with Laplace^2 Phi = factor * bracket. */
+    private double[] stressFunctionOf(double[][] bracket, double factor) {
+        double[] result = new double[unitLoad.length];
+        PlateGrid.addProjection(
+                result, grid.weighted(bracket, factor), grid.stressX[0], grid.stressY[0]);
+        stress.solve(result);
+        return result;
     }
 
-    /**
-     * Upper triangle of d residual / d deflection = K - N(Phi) + C^T Kf^-1 C, with N_ij = Integral
-     * Phi [W_i, W_j] and C_kj = Integral Phi_k [W, W_j].
-     */
-    private double[][] tangent(State state) {
-        int n = unitLoad.length;
-        double[][] coupling = new double[n][n];
-        double[][] result = new double[n][n];
-        for (int i = 0; i < n; i++) {
-            System.arraycopy(bendingStiffness[i], i, result[i], i, n - i);
-        }
+    private double[][] atGrid(double[] stressFunction) {
+        return PlateGrid.field(stressFunction, grid.stressX[0], grid.stressY[0]);
+    }
+
+    /** Adds -Integral Phi [W_i, W], given Phi times the curvatures of W. */
+    private void addMembrane(double[] result, PlateCurvatures c) {
         double[][][] x = grid.deflectionX;
         double[][][] y = grid.deflectionY;
-        double[][] phi = PlateGrid.field(state.stress, grid.stressX[0], grid.stressY[0]);
-
-        double[][] phiWeighted = weighted((p, q) -> -phi[p][q]);
-        double[][] phiTwist = weighted((p, q) -> 2.0 * phi[p][q]);
-        addBilinear(result, true, phiWeighted, x[2], y[0], x[0], y[2]);
-        addBilinear(result, true, phiWeighted, x[0], y[2], x[2], y[0]);
-        addBilinear(result, true, phiTwist, x[1], y[1], x[1], y[1]);
-
-        double[][] fx = grid.stressX[0];
-        double[][] fy = grid.stressY[0];
-        addBilinear(coupling, false, weighted((p, q) -> state.xx[p][q]), fx, fy, x[0], y[2]);
-        addBilinear(coupling, false, weighted((p, q) -> state.yy[p][q]), fx, fy, x[2], y[0]);
-        addBilinear(coupling, false, weighted((p, q) -> -2.0 * state.xy[p][q]), fx, fy, x[1], y[1]);
-        PlateAlgebra.forwardSubstitute(stressFactor, coupling);
-        PlateAlgebra.addGram(result, coupling);
-        return result;
+        PlateGrid.addProjection(result, grid.weighted(c.yy(), -1.0), x[2], y[0]);
+        PlateGrid.addProjection(result, grid.weighted(c.xx(), -1.0), x[0], y[2]);
+        PlateGrid.addProjection(result, grid.weighted(c.xy(), 2.0), x[1], y[1]);
     }
 
-    /**
-     * Adds the sums over all points of v(x, y) A_a(x) B_b(y) X_i(x) Y_j(y) at row (a, b), column
-     * (i, j); y first, then x (sum factorization).
-     */
-    private void addBilinear(
-            double[][] matrix,
-            boolean upperOnly,
-            double[][] v,
-            double[][] a,
-            double[][] b,
-            double[][] x,
-            double[][] y) {
-        double[][] alongY = new double[v.length][orderY * orderY];
-        double[] row = new double[orderY];
-        for (int p = 0; p < v.length; p++) {
-            for (int k = 0; k < orderY; k++) {
-                Arrays.fill(row, 0.0);
-                for (int q = 0; q < v[p].length; q++) {
-                    PlateAlgebra.addMultiple(row, v[p][q] * b[q][k], y[q], 0);
-                }
-                System.arraycopy(row, 0, alongY[p], k * orderY, orderY);
+    /** Adds K v. */
+    private void addBending(double[] result, double[] v) {
+        for (int i = 0; i < result.length; i++) {
+            int end = Math.min(result.length, i + band() + 1);
+            double sum = 0.0;
+            for (int j = Math.max(0, i - band()); j < end; j++) {
+                sum += bendingStiffness[i][j] * v[j];
             }
+            result[i] += sum;
         }
-        double[] block = new double[orderY * orderY];
-        for (int k = 0; k < orderX; k++) {
-            for (int i = upperOnly ? k : 0; i < orderX; i++) {
-                Arrays.fill(block, 0.0);
-                for (int p = 0; p < v.length; p++) {
-                    PlateAlgebra.addMultiple(block, a[p][k] * x[p][i], alongY[p], 0);
-                }
-                for (int l = 0; l < orderY; l++) {
-                    double[] target = matrix[k * orderY + l];
-                    for (int j = 0; j < orderY; j++) {
-                        target[i * orderY + j] += block[l * orderY + j];
-                    }
-                }
-            }
-        }
-    }
-
-    /** Integral of Laplace u_a Laplace u_b times {@code factor}, for products of the functions. */
-    private double[][] biharmonic(double[][][] x, double[][][] y, double factor) {
-        double[][] x22 = mass(x[2], x[2], grid.weightX);
-        double[][] x20 = mass(x[2], x[0], grid.weightX);
-        double[][] x00 = mass(x[0], x[0], grid.weightX);
-        double[][] y22 = mass(y[2], y[2], grid.weightY);
-        double[][] y20 = mass(y[2], y[0], grid.weightY);
-        double[][] y00 = mass(y[0], y[0], grid.weightY);
-        double[][] result = new double[orderX * orderY][orderX * orderY];
-        for (int row = 0; row < result.length; row++) {
-            int i = row / orderY;
-            int j = row % orderY;
-            for (int column = 0; column < result.length; column++) {
-                int k = column / orderY;
-                int l = column % orderY;
-                result[row][column] =
-                        factor
-                                * (x22[i][k] * y00[j][l]
-                                        + x20[i][k] * y20[l][j]
-                                        + x20[k][i] * y20[j][l]
-                                        + x00[i][k] * y22[j][l]);
-            }
-        }
-        return result;
-    }
-
-    private static double[][] mass(double[][] u, double[][] v, double[] weight) {
-        int n = u[0].length;
-        double[][] m = new double[n][n];
-        for (int i = 0; i < n; i++) {
-            for (int k = 0; k < n; k++) {
-                for (int p = 0; p < weight.length; p++) {
-                    m[i][k] += weight[p] * u[p][i] * v[p][k];
-                }
-            }
-        }
-        // The exact matrices are banded: clear rounding errors outside the band, so that the
-        // factor stays sparse and the substitutions can skip its zeros.
-        for (int i = 0; i < n; i++) {
-            for (int k = 0; k < n; k++) {
-                if (Math.abs(i - k) > 2) {
-                    m[i][k] = 0.0;
-                }
-            }
-        }
-        return m;
-    }
-
-    private interface PointFunction {
-        double at(int p, int q);
-    }
-
-    private double[][] weighted(PointFunction f) {
-        double[][] v = new double[grid.weightX.length][grid.weightY.length];
-        for (int p = 0; p < v.length; p++) {
-            for (int q = 0; q < v[p].length; q++) {
-                v[p][q] = grid.weightX[p] * grid.weightY[q] * f.at(p, q);
-            }
-        }
-        return v;
     }
 }

@@ -2,11 +2,16 @@ package org.bayledger.mechanics;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.bayledger.mechanics.PlateNewton.Equilibrium;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Direct solution of a uniformly loaded rectangular plate under large deflection, its four edges
  * held flat, turning freely and sliding freely in plane; see {@link PlateEquations} for the theory.
+ *
+ * <p>A coarse solution is carried up through finer bases: the load is raised by steps on the
+ * coarsest only, and on the finest Newton's method never forms the tangent, see {@link
+ * PlateNewton}.
  *
  * <p>The set-up belongs to one aspect ratio and Poisson's ratio and is reused for every load.
  * Instances are immutable and may be shared between threads.
@@ -16,14 +21,19 @@ import org.jspecify.annotations.Nullable;
  */
 public final class PlateSolver {
 
-    private static final double TOLERANCE = 1e-9;
-    private static final double COARSE_TOLERANCE = 1e-4;
-    private static final int SMALLEST_ORDER = 6;
+    private static final double TOLERANCE = 1e-7;
+    private static final double COARSE_TOLERANCE = 1e-3;
+
+    /** Functions of the coarse bases along the short side, and least number along the long one. */
+    private static final int COARSE_ORDER = 6;
 
     /** Below this load number linear theory is a good enough start. */
     private static final double GENTLE = 0.5;
 
-    private final List<PlateEquations> levels = new ArrayList<>();
+    /** From the coarsest; the last has all the functions along x of the finest. */
+    private final List<PlateEquations> coarse = new ArrayList<>();
+
+    private final PlateEquations finest;
     private final PlateGrid surface;
 
     /**
@@ -54,13 +64,10 @@ public final class PlateSolver {
             throw new IllegalArgumentException(
                     "poissonRatio must be from 0 to below 0.5: " + poissonRatio);
         }
-        int x = orderX;
-        int y = orderY;
-        levels.add(new PlateEquations(aspectRatio, poissonRatio, x, y));
-        while (Math.min(x, y) > SMALLEST_ORDER) {
-            x = Math.max(SMALLEST_ORDER, (x + 1) / 2);
-            y = Math.max(SMALLEST_ORDER, (y + 1) / 2);
-            levels.add(0, new PlateEquations(aspectRatio, poissonRatio, x, y));
+        finest = new PlateEquations(aspectRatio, poissonRatio, orderX, orderY);
+        int y = Math.min(COARSE_ORDER, orderY);
+        for (int x = orderX; coarse.isEmpty() || x >= COARSE_ORDER; x = (x + 1) / 2) {
+            coarse.add(0, new PlateEquations(aspectRatio, poissonRatio, x, y));
         }
         surface = PlateGrid.gauss(aspectRatio, orderX, orderY, 2 * orderX + 16, 2 * orderY + 16);
     }
@@ -73,78 +80,69 @@ public final class PlateSolver {
      */
     public PlateField solve(double loadNumber) {
         Plate.requireNotNegative(loadNumber, "loadNumber");
-        PlateEquations coarse = levels.get(0);
-        double[] c = climb(coarse, loadNumber, coarse.linear(Math.min(loadNumber, GENTLE)), GENTLE);
-        for (PlateEquations level : levels.subList(1, levels.size())) {
-            double[] start = c == null ? null : prolong(coarse, level, c);
-            double tolerance = level == finest() ? TOLERANCE : COARSE_TOLERANCE;
-            c = start == null ? null : level.refine(loadNumber, start, tolerance);
-            coarse = level;
+        PlateEquations equations = coarse.get(0);
+        Equilibrium state = climb(equations, loadNumber, COARSE_TOLERANCE);
+        for (PlateEquations finer : coarse.subList(1, coarse.size())) {
+            if (state != null) {
+                double[] start = PlateNewton.prolong(equations, finer, state.deflection());
+                state = PlateNewton.direct(finer, loadNumber, start, COARSE_TOLERANCE);
+            }
+            equations = finer;
         }
+        double[] c =
+                state == null
+                        ? null
+                        : PlateNewton.iterative(finest, equations, state, loadNumber, TOLERANCE);
         if (c == null) {
             // A coarse basis may buckle early; climb with the full one before giving up.
-            c = climb(finest(), loadNumber, finest().linear(Math.min(loadNumber, GENTLE)), GENTLE);
+            return fieldOf(loadNumber, climb(finest, loadNumber, TOLERANCE));
         }
-        return fieldOf(loadNumber, c);
+        return new PlateField(finest, surface, c);
     }
 
     /** The state under a load, sought from a state under a load not far away. */
     public PlateField solve(double loadNumber, PlateField near) {
         Plate.requireNotNegative(loadNumber, "loadNumber");
         return fieldOf(
-                loadNumber, finest().refine(loadNumber, near.deflectionCoefficients(), TOLERANCE));
+                loadNumber,
+                PlateNewton.direct(finest, loadNumber, near.deflectionCoefficients(), TOLERANCE));
     }
 
-    private PlateField fieldOf(double loadNumber, double @Nullable [] c) {
-        if (c == null) {
+    private PlateField fieldOf(double loadNumber, @Nullable Equilibrium state) {
+        if (state == null) {
             throw new IllegalArgumentException(
                     "no stable state at load number "
                             + loadNumber
                             + " and aspect ratio "
-                            + finest().aspectRatio
+                            + finest.aspectRatio
                             + ": the edge of the plate buckles, or the load is far beyond thin-plate"
                             + " theory");
         }
-        return new PlateField(finest(), surface, c);
+        return new PlateField(finest, surface, state.deflection());
     }
 
-    private PlateEquations finest() {
-        return levels.get(levels.size() - 1);
-    }
-
-    /** Raises the load by steps, from the linear state at {@code from}. */
-    private static double @Nullable [] climb(
-            PlateEquations equations, double loadNumber, double[] linear, double from) {
-        double load = Math.min(loadNumber, from);
-        double[] c =
-                equations.refine(load, linear, load == loadNumber ? TOLERANCE : COARSE_TOLERANCE);
+    /** Raises the load by steps, from the linear state under a small load. */
+    private static @Nullable Equilibrium climb(
+            PlateEquations equations, double loadNumber, double tolerance) {
+        double load = Math.min(loadNumber, GENTLE);
+        Equilibrium state = PlateNewton.direct(equations, load, equations.linear(load), tolerance);
         double factor = 4.0;
-        while (c != null && load < loadNumber) {
+        while (state != null && load < loadNumber) {
             double next = Math.min(loadNumber, load * factor);
-            double[] start = new double[c.length];
+            double[] start = new double[state.deflection().length];
             // deflection grows between the first and the third power of the cube root of the load
-            PlateAlgebra.addMultiple(start, Math.pow(next / load, 0.4), c, 0);
-            double[] found =
-                    equations.refine(
-                            next, start, next == loadNumber ? TOLERANCE : COARSE_TOLERANCE);
+            PlateAlgebra.addMultiple(start, Math.pow(next / load, 0.4), state.deflection());
+            Equilibrium found = PlateNewton.direct(equations, next, start, tolerance);
             if (found == null) {
                 factor = Math.sqrt(factor);
                 if (factor < 1.02) {
                     return null;
                 }
             } else {
-                c = found;
+                state = found;
                 load = next;
             }
         }
-        return c;
-    }
-
-    private static double[] prolong(PlateEquations coarse, PlateEquations fine, double[] c) {
-        double[] result = new double[fine.orderX * fine.orderY];
-        for (int i = 0; i < coarse.orderX; i++) {
-            System.arraycopy(c, i * coarse.orderY, result, i * fine.orderY, coarse.orderY);
-        }
-        return result;
+        return state;
     }
 }
