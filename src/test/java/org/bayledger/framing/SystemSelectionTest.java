@@ -1,0 +1,140 @@
+package org.bayledger.framing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.bayledger.check.Binder;
+import org.bayledger.check.FaultsException;
+import org.bayledger.check.Finding;
+import org.bayledger.check.Reporting;
+import org.bayledger.check.StrictJson;
+import org.bayledger.check.TraceLevel;
+import org.bayledger.check.Verdict;
+import org.bayledger.quantity.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+class SystemSelectionTest {
+
+    private static final Reporting US = new Reporting(UnitSystem.US, TraceLevel.ALL);
+    private static final double LB_PER_FT = 0.45359237 / 0.3048;
+
+    private static String example() throws IOException {
+        return Files.readString(Path.of("src/main/resources/contract/selectSystem.request.json"));
+    }
+
+    private static SelectionResult run(String json) {
+        return SystemSelection.run(
+                Binder.bind(
+                        StrictJson.read(json.getBytes(StandardCharsets.UTF_8)),
+                        SelectionRequest.class),
+                US);
+    }
+
+    /**
+     * By hand (AISC table of beams, 5 w L^4/(384 E I); L = 150 in, limit 150/175 = 0.857 in). Zone
+     * 4, 27 psf x 5 ft = 11.25 lb/in: I needed = 5 x 11.25 x 150^4/(384 x 10.1e6 x 0.857) = 8.57
+     * in4: V6 (11.2) passes, V5 (6.5) reaches 1.32. Zone 5, 45 psf: 18.75 lb/in, I needed 14.28
+     * in4: only V7 (19.6) passes; V6 with steel has 11.2 + 4.2 x 29 000/10 100 = 23.3 in4 and
+     * passes.
+     */
+    @Test
+    void exampleByHand() throws IOException {
+        SelectionResult result = run(example());
+        assertThat(result.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
+        SelectionResult.Zone four = result.zones().get(0);
+        assertThat(four.passing())
+                .extracting(SelectionResult.Choice::id)
+                .containsExactly("V6", "V7");
+        SelectionResult.Choice failing = four.others().get(0);
+        assertThat(failing.id()).isEqualTo("V5");
+        assertThat(failing.verdict()).isEqualTo(Verdict.EXCEEDED);
+        assertThat(failing.utilization()).isCloseTo(8.57 / 6.5, within(0.003));
+        assertThat(failing.governs()).isEqualTo(SelectionResult.Limit.DEFLECTION);
+        assertThat(failing.requiredSecondMomentOfArea().si() / Math.pow(0.0254, 4))
+                .isCloseTo(8.57, within(0.02));
+        assertThat(failing.reasons())
+                .extracting(Finding::code, Finding::pointer)
+                .contains(
+                        org.assertj.core.groups.Tuple.tuple(
+                                "DEFLECTION_EXCEEDED", "/candidates/2/section"));
+        assertThat(result.zones().get(1).passing())
+                .extracting(SelectionResult.Choice::id)
+                .containsExactly("V7");
+        assertThat(result.servesAllZones()).containsExactly("V7");
+        assertThat(result.outcome().utilization()).isCloseTo(8.57 / 11.2, within(0.003));
+    }
+
+    /** V6 instead of V7 saves 1.1 lb/ft over 2400 ft; with steel it adds 3.4 lb/ft over 400 ft. */
+    @Test
+    void reinforcementInTheCornersIsWeighed() throws IOException {
+        SelectionResult result = run(example());
+        assertThat(result.reinforced()).hasSize(1);
+        SelectionResult.Reinforced option = result.reinforced().get(0);
+        assertThat(option.id()).isEqualTo("V6");
+        assertThat(option.zones()).containsExactly("5");
+        assertThat(option.savedPerLength().si() / LB_PER_FT).isCloseTo(1.1, within(1e-9));
+        assertThat(option.addedPerLength().si() / LB_PER_FT).isCloseTo(3.4, within(1e-9));
+        assertThat(option.saved().si() / 0.45359237)
+                .isCloseTo(1.1 * 2400 - 3.4 * 400, within(1e-6));
+        assertThat(option.utilization()).isLessThanOrEqualTo(1);
+        assertThat(result.outcome().findings())
+                .extracting(Finding::code)
+                .contains("REINFORCEMENT_SAVES", "ONE_SECTION_SERVES_ALL_ZONES");
+    }
+
+    @Test
+    void whatIsNotKnownOfASectionIsNotAPass() throws IOException {
+        SelectionResult result = run(example().replace("\"bucklingCovered\": true, ", ""));
+        assertThat(result.outcome().verdict()).isEqualTo(Verdict.UNDETERMINED);
+        assertThat(result.zones()).allSatisfy(zone -> assertThat(zone.passing()).isEmpty());
+        assertThat(result.servesAllZones()).isEmpty();
+        assertThat(result.outcome().findings())
+                .extracting(Finding::code)
+                .contains("NO_SECTION_PROVEN", "NO_SECTION_SERVES_ALL_ZONES");
+    }
+
+    @Test
+    void aZoneThatNothingServesIsExceeded() throws IOException {
+        SelectionResult result = run(example().replace("-45 psf", "-200 psf"));
+        assertThat(result.outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
+        assertThat(result.outcome().utilization()).isGreaterThan(1);
+        assertThat(result.outcome().findings())
+                .extracting(Finding::code, Finding::pointer)
+                .contains(org.assertj.core.groups.Tuple.tuple("NO_SECTION_PASSES", "/zones/1"));
+    }
+
+    @Test
+    void aMissingSignIsNotAPass() throws IOException {
+        SelectionResult result = run(example().replace("\"positive\": \"25 psf\", ", ""));
+        assertThat(result.outcome().verdict()).isEqualTo(Verdict.UNDETERMINED);
+        assertThat(result.zones().get(0).others().get(0).reasons())
+                .extracting(Finding::pointer)
+                .contains("/zones/0/load/positive");
+    }
+
+    @Test
+    void refusesAllFaultsAtOnce() throws IOException {
+        String json =
+                example()
+                        .replace("\"id\": \"V7\"", "\"id\": \"V6\"")
+                        .replace(
+                                "\"length\": \"12'-6\\\"\"",
+                                "\"length\": \"9 ft\", \"zones\": [\"4\", \"7\"]");
+        assertThatThrownBy(() -> run(json))
+                .isInstanceOfSatisfying(
+                        FaultsException.class,
+                        refused ->
+                                assertThat(refused.faults())
+                                        .extracting(fault -> fault.pointer())
+                                        .contains(
+                                                "/candidates/1/id",
+                                                "/members/0/zones/1",
+                                                "/zones/1",
+                                                "/members/0/supports"));
+    }
+}
