@@ -24,7 +24,7 @@ public record GoverningPressure(ZonePressure positive, ZonePressure negative) {
      *
      * @param touched at least one, all of one basis
      */
-    static GoverningPressure of(List<ZonePressure> touched) {
+    public static GoverningPressure of(List<ZonePressure> touched) {
         if (touched.isEmpty()) {
             throw new IllegalArgumentException("a component touches at least one zone");
         }

@@ -194,7 +194,8 @@ public record Site(
     }
 
     /**
-     * The same for a part of the building with a mean roof height of its own, m.
+     * The same for a part of the building with a mean roof height of its own, m; the parapet stays
+     * with the main roof.
      *
      * @throws org.bayledger.check.FaultsException where the standard's rules do not hold for it
      */
@@ -213,7 +214,12 @@ public record Site(
                 topographicFactor,
                 designBasis,
                 lowRiseAlternative,
-                windborneDebrisRegion);
+                windborneDebrisRegion,
+                topography,
+                height == meanRoofHeight ? parapetHeight : null,
+                riskCategory,
+                unusualShape,
+                serviceability);
     }
 
     /** Level of the pressures that this site leads to. */

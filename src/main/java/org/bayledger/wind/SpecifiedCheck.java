@@ -100,7 +100,8 @@ final class SpecifiedCheck {
                 component.id(),
                 Quantity.of(Dimension.AREA, area),
                 Quantity.of(Dimension.DISTANCE, component.height()),
-                zones);
+                zones,
+                null);
     }
 
     private void compare(
