@@ -28,8 +28,7 @@ final class BayNames {
         }
         Label plain = Label.centred(bay.id(), frame.middleX(), frame.middleY());
         Label name = plain.inBold();
-        Label mark =
-                Label.centred("(" + number + ")", frame.middleX(), frame.middleY()).inBold();
+        Label mark = Label.centred("(" + number + ")", frame.middleX(), frame.middleY()).inBold();
         if (sheet.putIfFree(full, frame)
                 || sheet.putIfFree(name, frame)
                 || sheet.putIfFree(plain, frame)

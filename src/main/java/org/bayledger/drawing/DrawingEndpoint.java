@@ -51,10 +51,7 @@ class DrawingEndpoint {
             responseCode = "200",
             description = "The drawing.",
             content = @Content(mediaType = SVG, schema = @Schema(type = "string")))
-    @PostMapping(
-            path = "/v1/drawings",
-            consumes = MediaType.APPLICATION_JSON_VALUE,
-            produces = SVG)
+    @PostMapping(path = "/v1/drawings", consumes = MediaType.APPLICATION_JSON_VALUE, produces = SVG)
     byte[] draw(
             @RequestBody DrawingRequest request,
             @RequestParam(required = false) @Nullable UnitSystem units) {

@@ -31,7 +31,8 @@ public record DrawingRequest(
                             + "' is not in the document; known: "
                             + listed(document.elevations().stream().map(Elevation::id).toList()));
         }
-        if (bay != null && baysOn(document, elevation).stream().noneMatch(b -> b.id().equals(bay))) {
+        if (bay != null
+                && baysOn(document, elevation).stream().noneMatch(b -> b.id().equals(bay))) {
             throw FaultsException.outOfRange(
                     "/bay",
                     "'"

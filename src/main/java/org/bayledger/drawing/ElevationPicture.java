@@ -60,8 +60,7 @@ record ElevationPicture(
                     && strips.equals(other.strips)
                     && pressures.keySet().equals(other.pressures.keySet())
                     && pressures.keySet().stream()
-                            .allMatch(
-                                    kind -> same(pressures.get(kind), other.pressures.get(kind)));
+                            .allMatch(kind -> same(pressures.get(kind), other.pressures.get(kind)));
         }
 
         private static boolean same(WindRow one, WindRow other) {

@@ -16,7 +16,8 @@ final class Sheet {
     private static final double MARGIN = 28;
 
     /** Fonts that are asked for, in turn; no font is embedded. */
-    private static final String FONTS = "Helvetica, Arial, Liberation Sans, DejaVu Sans, sans-serif";
+    private static final String FONTS =
+            "Helvetica, Arial, Liberation Sans, DejaVu Sans, sans-serif";
 
     /** White around words, points. */
     private static final double CLEAR = 0.8;

@@ -69,10 +69,8 @@ record Table(List<List<String>> heads, List<List<String>> rows) {
         List<Double> widths = widths();
         for (int i = 0; i < heads.size(); i++) {
             double right = left + widths.get(i);
-            sheet.put(
-                    Label.start(heads.get(i).get(0), left + SIDE, y + LINE - 2).inBold());
-            sheet.put(
-                    Label.end(heads.get(i).get(1), right - SIDE, y + 2 * LINE - 2).inBold());
+            sheet.put(Label.start(heads.get(i).get(0), left + SIDE, y + LINE - 2).inBold());
+            sheet.put(Label.end(heads.get(i).get(1), right - SIDE, y + 2 * LINE - 2).inBold());
             boolean numbers = !heads.get(i).get(1).isEmpty();
             for (int row = 0; row < rows.size(); row++) {
                 String words = rows.get(row).get(i);

@@ -33,9 +33,7 @@ record TitleBlock(List<List<Entry>> lines, List<String> cautions) {
     record Entry(String name, String value) {
 
         private double width() {
-            return Math.max(
-                            Label.width(name, Label.SMALL, false),
-                            Label.width(value, VALUE, true))
+            return Math.max(Label.width(name, Label.SMALL, false), Label.width(value, VALUE, true))
                     + 2 * SIDE;
         }
     }
@@ -76,7 +74,11 @@ record TitleBlock(List<List<Entry>> lines, List<String> cautions) {
                 sheet.line(Stroke.FINE, x, y, x, y + LINE);
             }
             sheet.put(Label.start(Words.fit(entry.name(), Label.SMALL, room), x + SIDE, y + 8.5));
-            String value = Words.fit(entry.value(), VALUE * Label.width("n", 1, true) / Words.width("n", 1), room);
+            String value =
+                    Words.fit(
+                            entry.value(),
+                            VALUE * Label.width("n", 1, true) / Words.width("n", 1),
+                            room);
             sheet.put(Label.start(value, x + SIDE, y + LINE - 4).sized(VALUE).inBold());
             x += widths.get(i);
         }

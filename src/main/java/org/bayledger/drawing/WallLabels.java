@@ -137,8 +137,7 @@ record WallLabels(ElevationPicture picture, UnitSystem units) {
         double[] starts = Spread.along(middles, lengths, room.y(), room.bottom());
         for (int i = 0; i < starts.length; i++) {
             double at = starts[i] + LINE / 2;
-            Dimensions.leader(
-                    sheet, new Point(x, middles[i]), new Point(x + 1.5 * OFF, at));
+            Dimensions.leader(sheet, new Point(x, middles[i]), new Point(x + 1.5 * OFF, at));
             Label words = Label.centred("Band " + (count - i), 0, at);
             sheet.put(Label.start(words.words(), x + 1.5 * OFF + 2, words.y()));
         }
@@ -156,7 +155,9 @@ record WallLabels(ElevationPicture picture, UnitSystem units) {
                 .values()
                 .forEach(
                         zones -> {
-                            zones.sort((one, other) -> Double.compare(one.from().si(), other.from().si()));
+                            zones.sort(
+                                    (one, other) ->
+                                            Double.compare(one.from().si(), other.from().si()));
                             over(sheet, scale, room, zones);
                         });
     }
@@ -218,9 +219,7 @@ record WallLabels(ElevationPicture picture, UnitSystem units) {
     /** Corners and free edges between the ends of the wall. */
     private List<WallEdge> corners() {
         return picture.wall().edges().stream()
-                .filter(
-                        edge ->
-                                edge.at().si() > SAME && edge.at().si() < picture.width() - SAME)
+                .filter(edge -> edge.at().si() > SAME && edge.at().si() < picture.width() - SAME)
                 .sorted((one, other) -> Double.compare(one.at().si(), other.at().si()))
                 .toList();
     }

@@ -30,8 +30,7 @@ record WallWords(ElevationPicture picture, PressureTable pressures) {
                         .toList();
         for (ZoneRectangle zone : picture.wall().zones()) {
             Box room = room(scale, zone, zone.bottom().si(), zone.top().si());
-            List<String> name =
-                    List.of(Words.fit(WallLabels.name(zone), Label.SMALL, NAME));
+            List<String> name = List.of(Words.fit(WallLabels.name(zone), Label.SMALL, NAME));
             if (!written(sheet, room, name, false, bays)
                     && !written(sheet, room, name, false, List.of())) {
                 written(sheet, room, name, true, List.of());
@@ -63,8 +62,7 @@ record WallWords(ElevationPicture picture, PressureTable pressures) {
         List<String> lines = pressures.lines(row);
         List<String> one = List.of(String.join("; ", lines));
         boolean written =
-                written(sheet, room, lines, false, bays)
-                        || written(sheet, room, one, false, bays);
+                written(sheet, room, lines, false, bays) || written(sheet, room, one, false, bays);
         if (!written && picture.bands().size() == 1) {
             written(sheet, room, lines, false, List.of());
         }

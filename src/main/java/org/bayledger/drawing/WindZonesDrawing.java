@@ -41,8 +41,7 @@ final class WindZonesDrawing {
     private final WallLabels labels;
     private final WallWords words;
 
-    WindZonesDrawing(
-            DrawingRequest request, ReviewResult result, UnitSystem units, String origin) {
+    WindZonesDrawing(DrawingRequest request, ReviewResult result, UnitSystem units, String origin) {
         this.request = request;
         this.units = units;
         this.origin = origin;
@@ -93,8 +92,7 @@ final class WindZonesDrawing {
                     "Wind pressures UNDETERMINED: the document gives neither a site nor specified"
                             + " pressures.");
         } else if (picture.rows().isEmpty()) {
-            warnings.add(
-                    "Wind pressures UNDETERMINED: no zone of this elevation has any.");
+            warnings.add("Wind pressures UNDETERMINED: no zone of this elevation has any.");
         } else if (pressures.hasGaps()) {
             warnings.add("\u2013 stands for UNDETERMINED: no pressure is called out there.");
         }
@@ -113,12 +111,12 @@ final class WindZonesDrawing {
                 List.of(
                         List.of(
                                 new TitleBlock.Entry("Job", request.document().name()),
-                                new TitleBlock.Entry(
-                                        "Drawing", "Wind zones and design pressures"),
+                                new TitleBlock.Entry("Drawing", "Wind zones and design pressures"),
                                 new TitleBlock.Entry("Elevation", request.elevation())),
                         List.of(
                                 new TitleBlock.Entry(
-                                        "Pressures by", Wording.source(request.document(), pressures, units)),
+                                        "Pressures by",
+                                        Wording.source(request.document(), pressures, units)),
                                 new TitleBlock.Entry("Basis of the pressures", pressures.basis()),
                                 new TitleBlock.Entry(
                                         "Units", pressures.unit() + ", " + Wording.lengths(units))),
@@ -133,6 +131,7 @@ final class WindZonesDrawing {
     private final class Attempt {
 
         private final Sheet sheet;
+
         /** Whether all pressures and all that is to be said stand on the sheet. */
         private boolean complete = true;
 
@@ -283,7 +282,10 @@ final class WindZonesDrawing {
             }
             if (shown < table.rows().size()) {
                 complete = false;
-                lines.add(0, (table.rows().size() - shown) + " more rows: see elevationZones in the review.");
+                lines.add(
+                        0,
+                        (table.rows().size() - shown)
+                                + " more rows: see elevationZones in the review.");
             }
             y = legend(column, y);
             for (String line : lines) {
@@ -315,9 +317,17 @@ final class WindZonesDrawing {
                 Box swatch = new Box(column.x(), y, SWATCH, LINE + 2);
                 sheet.outline(Stroke.MEDIUM, swatch);
                 sheet.line(
-                        Stroke.FINE, swatch.middleX(), swatch.y(), swatch.middleX(), swatch.bottom());
+                        Stroke.FINE,
+                        swatch.middleX(),
+                        swatch.y(),
+                        swatch.middleX(),
+                        swatch.bottom());
                 sheet.line(
-                        Stroke.FINE, swatch.x(), swatch.middleY(), swatch.right(), swatch.middleY());
+                        Stroke.FINE,
+                        swatch.x(),
+                        swatch.middleY(),
+                        swatch.right(),
+                        swatch.middleY());
                 sheet.put(
                         Label.start(
                                 "Bay with its column and row lines",
@@ -328,5 +338,4 @@ final class WindZonesDrawing {
             return y;
         }
     }
-
 }

@@ -29,7 +29,8 @@ public class RecordedDocuments {
     public RecordedDocument read(String projectId, String number) {
         Project project = ledger.project(Caller.OPEN, projectId);
         Revision revision = ledger.revision(project, number);
-        byte[] document = wholes.document(project, revision, store.bays(project, revision.number()));
+        byte[] document =
+                wholes.document(project, revision, store.bays(project, revision.number()));
         return new RecordedDocument(
                 revision.number(),
                 revision.hash(),

@@ -65,7 +65,9 @@ class ContractTest {
             String text;
             if (operation.draws()) {
                 text = answer.body();
-                same = Files.exists(file) && Story.stable(text).equals(Story.stable(Files.readString(file)));
+                same =
+                        Files.exists(file)
+                                && Story.stable(text).equals(Story.stable(Files.readString(file)));
             } else {
                 JsonNode body = Story.own(JSON.readTree(answer.body()), variables);
                 Story.learn(body, variables);
@@ -121,9 +123,7 @@ class ContractTest {
                 missing.add(operation + ": example of a request");
             }
             String media = operation.draws() ? "image~1svg+xml" : "application~1json";
-            if (!responses
-                    .at("/" + operation.success() + "/content/" + media)
-                    .has("example")) {
+            if (!responses.at("/" + operation.success() + "/content/" + media).has("example")) {
                 missing.add(operation + ": example of an answer");
             }
             for (JsonNode parameter : node.path("parameters")) {

@@ -57,8 +57,7 @@ class DrawingEndpointTest {
                         .orElseThrow();
         String body =
                 "{\"author\":\"R. Reviewer\",\"reason\":\"drawn\",\"document\":" + demo() + "}";
-        HttpResponse<String> recorded =
-                post(project + "/revisions", body, "If-None-Match", "*");
+        HttpResponse<String> recorded = post(project + "/revisions", body, "If-None-Match", "*");
         assertThat(recorded.statusCode()).as(recorded.body()).isEqualTo(201);
         String drawings = project + "/revisions/1/drawings";
         HttpResponse<String> drawn = get(drawings + "?drawing=WIND_ZONES&elevation=N");
@@ -74,7 +73,10 @@ class DrawingEndpointTest {
         List<String> sent = Drawn.of(post(PATH, request("N")).body().getBytes()).texts();
         assertThat(texts).containsAll(sent.stream().filter(t -> !t.startsWith("Engine")).toList());
 
-        problem(get(drawings + "?drawing=WIND_ZONES&elevation=Q"), 422, "query parameter elevation");
+        problem(
+                get(drawings + "?drawing=WIND_ZONES&elevation=Q"),
+                422,
+                "query parameter elevation");
         problem(get(drawings + "?drawing=SUNSET&elevation=N"), 400, "WIND_ZONES");
         problem(get(drawings + "?drawing=WIND_ZONES"), 400, "elevation");
         problem(get(project + "/revisions/2/drawings?drawing=WIND_ZONES&elevation=N"), 404, "");

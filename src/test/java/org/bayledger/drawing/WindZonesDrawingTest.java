@@ -71,8 +71,17 @@ class WindZonesDrawingTest {
         Drawn drawn = Walls.drawn(document);
         assertThat(drawn.names())
                 .isSubsetOf(
-                        "svg", "title", "desc", "defs", "pattern", "g", "rect", "line", "polyline",
-                        "circle", "text");
+                        "svg",
+                        "title",
+                        "desc",
+                        "defs",
+                        "pattern",
+                        "g",
+                        "rect",
+                        "line",
+                        "polyline",
+                        "circle",
+                        "text");
         assertThat(drawn.values("stroke")).containsOnly("black");
         assertThat(drawn.values("fill"))
                 .allMatch(
@@ -109,9 +118,10 @@ class WindZonesDrawingTest {
         assertThat(texts).contains("N-201", "N-202", "N-203", "N-701", "Zone 4", "Zone 5", "N");
         assertThat(texts).contains("Quillmoor Civic Library", "strength level");
         assertThat(texts)
-                .contains("ASCE/SEI 7-16, basic wind speed "
-                        + (units == UnitSystem.US ? "115 mph" : "51.41 m/s")
-                        + ", exposure B");
+                .contains(
+                        "ASCE/SEI 7-16, basic wind speed "
+                                + (units == UnitSystem.US ? "115 mph" : "51.41 m/s")
+                                + ", exposure B");
     }
 
     private static String number(String quantity) {
@@ -139,9 +149,7 @@ class WindZonesDrawingTest {
         Element bay =
                 drawn.elements("rect").stream()
                         .filter(rect -> rect.getAttribute("stroke-width").equals("0.8"))
-                        .filter(
-                                rect ->
-                                        Math.abs(Drawn.number(rect, "width") - 20 * scale) < 0.02)
+                        .filter(rect -> Math.abs(Drawn.number(rect, "width") - 20 * scale) < 0.02)
                         .findFirst()
                         .orElseThrow();
         assertThat(Drawn.number(bay, "x"))
@@ -159,8 +167,10 @@ class WindZonesDrawingTest {
                 .isEqualTo("Wind zones and design pressures, elevation N");
         assertThat(drawn.root().getFirstChild().getNextSibling().getNodeName()).isEqualTo("title");
         assertThat(drawn.root().getAttribute("width")).isEqualTo("11in");
-        assertThat(Drawn.of(Walls.svg(Walls.request(Walls.demo()), UnitSystem.SI)).root()
-                        .getAttribute("width"))
+        assertThat(
+                        Drawn.of(Walls.svg(Walls.request(Walls.demo()), UnitSystem.SI))
+                                .root()
+                                .getAttribute("width"))
                 .isEqualTo("297mm");
     }
 
@@ -262,8 +272,7 @@ class WindZonesDrawingTest {
         assertThatThrownBy(() -> Walls.request(Walls.demo(), tree -> tree.put("bay", "E-101")))
                 .isInstanceOfSatisfying(
                         FaultsException.class, refused -> fault(refused, "/bay", false));
-        assertThatThrownBy(
-                        () -> Walls.request(Walls.demo(), tree -> tree.put("drawing", "SUNSET")))
+        assertThatThrownBy(() -> Walls.request(Walls.demo(), tree -> tree.put("drawing", "SUNSET")))
                 .isInstanceOfSatisfying(
                         FaultsException.class, refused -> fault(refused, "/drawing", true));
         Map<String, Object> broken = new LinkedHashMap<>(Walls.demo());
