@@ -166,8 +166,9 @@ class VelocityPressureProfileTest {
     @Test
     void exposureFactorOfEn() {
         for (double[] row : EXPOSURE_FACTORS) {
-            for (TerrainCategory terrain : TerrainCategory.values()) {
-                assertExposure(terrain.name(), row[0], row[1 + terrain.ordinal()]);
+            String[] terrains = {"ZERO", "I", "II", "III", "IV"};
+            for (int i = 0; i < terrains.length; i++) {
+                assertExposure(terrains[i], row[0], row[i + 1]);
             }
         }
     }
