@@ -157,7 +157,7 @@ final class AsceWalls implements WallRules {
     /** The span times the tributary width, which need not be less than a third of it (26.2). */
     @Override
     public double effectiveWindArea(double span, double tributaryWidth) {
-        return span * Math.max(tributaryWidth, span / 3);
+        return ZoneScheme.ASCE.effectiveWindArea(span, tributaryWidth);
     }
 
     /** Velocity pressures toward and away from the wall: q and qh, Pa. */

@@ -158,7 +158,7 @@ final class EnWalls implements WallRules {
     /** The loaded area itself; the third of the span is a rule of ASCE/SEI 7. */
     @Override
     public double effectiveWindArea(double span, double tributaryWidth) {
-        return span * tributaryWidth;
+        return ZoneScheme.EN.effectiveWindArea(span, tributaryWidth);
     }
 
     /** qp at the top of the building, or of a component that stands higher. */

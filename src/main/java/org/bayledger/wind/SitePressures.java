@@ -2,7 +2,6 @@ package org.bayledger.wind;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import org.bayledger.check.Finding;
 import org.bayledger.check.LoadBasis;
 import org.bayledger.check.Trace;
@@ -73,46 +72,35 @@ public final class SitePressures {
      */
     public List<ZoneStrip> strips(
             double elevationWidth, boolean cornerAtLeft, boolean cornerAtRight) {
-        if (!(elevationWidth > 0) || !Double.isFinite(elevationWidth)) {
-            throw new IllegalArgumentException("an elevation has a width, not " + elevationWidth);
+        List<Double> corners = new ArrayList<>();
+        if (cornerAtLeft) {
+            corners.add(0.0);
         }
-        TreeSet<Double> edges = new TreeSet<>(List.of(0.0, elevationWidth));
-        for (WallRules.EndZone zone : rules.endZones()) {
-            if (cornerAtLeft && zone.endsAt() < elevationWidth) {
-                edges.add(zone.endsAt());
-            }
-            if (cornerAtRight && zone.endsAt() < elevationWidth) {
-                edges.add(elevationWidth - zone.endsAt());
-            }
+        if (cornerAtRight) {
+            corners.add(elevationWidth);
         }
-        List<ZoneStrip> strips = new ArrayList<>();
-        double from = edges.first();
-        for (double to : edges.tailSet(from, false)) {
-            double middle = (from + to) / 2;
-            double corner =
-                    Math.min(
-                            cornerAtLeft ? middle : Double.POSITIVE_INFINITY,
-                            cornerAtRight ? elevationWidth - middle : Double.POSITIVE_INFINITY);
-            String zone = zoneAt(corner);
-            int last = strips.size() - 1;
-            if (last >= 0 && strips.get(last).zone().equals(zone)) {
-                strips.set(last, new ZoneStrip(strips.get(last).from(), to, zone));
-            } else {
-                strips.add(new ZoneStrip(from, to, zone));
-            }
-            from = to;
-        }
-        return List.copyOf(strips);
+        return cornerZones().strips(0, elevationWidth, corners);
     }
 
-    private String zoneAt(double distanceFromCorner) {
-        List<WallRules.EndZone> fromCorner = rules.endZones();
-        for (WallRules.EndZone zone : fromCorner) {
-            if (distanceFromCorner < zone.endsAt()) {
-                return zone.zone();
-            }
-        }
-        return fromCorner.get(fromCorner.size() - 1).zone();
+    /** The zones from an outside corner inward, with their widths. */
+    public CornerZones cornerZones() {
+        List<WallRules.EndZone> zones = rules.endZones();
+        return new CornerZones(
+                zones.stream().map(WallRules.EndZone::endsAt).toList(),
+                zones.stream().map(WallRules.EndZone::zone).toList());
+    }
+
+    /** How the standard divides a wall into zones. */
+    public ZoneScheme scheme() {
+        return ZoneScheme.of(site.standard());
+    }
+
+    /**
+     * Heights above ground, m, at which a schedule divides a wall into bands; the pressures of a
+     * band are those at its top. None where the pressures are the same at every height.
+     */
+    public List<Double> bandLevels() {
+        return HeightBands.of(site);
     }
 
     /** The greatest height, m, for which the standard defines its profile on this site. */
