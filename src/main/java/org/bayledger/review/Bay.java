@@ -82,6 +82,12 @@ public record Bay(
         return rows.stream().mapToDouble(Double::doubleValue).sum();
     }
 
+    /** Area of its smallest lite, m2. */
+    double smallestLite() {
+        return columns.stream().mapToDouble(Double::doubleValue).min().orElse(0)
+                * rows.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+    }
+
     /** Distance of the bay's right edge from the elevation's left edge, m. */
     double right() {
         return offset + width();

@@ -33,7 +33,7 @@ record Checked(ReviewItem item, List<Finding> findings) {
             String id,
             String name,
             String pointer,
-            ReviewContext.@Nullable Seen seen,
+            WallWind.@Nullable Seen seen,
             List<Finding> own,
             Supplier<Ran> check) {
         List<Finding> said = new ArrayList<>(own);

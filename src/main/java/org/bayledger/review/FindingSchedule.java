@@ -11,6 +11,7 @@ import org.bayledger.check.Finding;
 import org.bayledger.check.Finding.Severity;
 import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Dimension;
+import org.bayledger.wind.SitePressures;
 
 /**
  * What a reviewer has to read first: findings of the document itself, and of its items those on
@@ -88,7 +89,8 @@ final class FindingSchedule {
     }
 
     private void document(ReviewContext context, List<ReviewResult.WindRow> windSchedule) {
-        if (context.pressures == null) {
+        SitePressures site = context.wind.site();
+        if (site == null) {
             merge(
                     Finding.action(
                             "WIND_NOT_CALLED_OUT",
@@ -97,8 +99,7 @@ final class FindingSchedule {
                                     + " out for any zone."),
                     "/site");
         } else {
-            context.pressures
-                    .findings()
+            site.findings()
                     .forEach(finding -> merge(finding, "/site" + finding.pointer()));
             withoutBays(context.document, windSchedule);
         }

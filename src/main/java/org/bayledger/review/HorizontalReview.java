@@ -139,13 +139,17 @@ final class HorizontalReview {
         double below = line == 1 ? rowBelow() : bay.rows().get(line - 2);
         double above = line > bay.rows().size() ? rowAbove() : bay.rows().get(line - 1);
         double width = (below + above) / 2;
-        double area =
-                context.pressures == null
-                        ? span * width
-                        : context.pressures.effectiveWindArea(span, width);
-        double top = bay.sill() + bay.rowStart(line) + above / 2;
-        ReviewContext.Seen seen =
-                context.wind(pointer, bay.elevation(), from, from + span, area, top);
+        double level = bay.sill() + bay.rowStart(line);
+        WallWind.Seen seen =
+                context.wind.on(
+                        pointer,
+                        new WallWind.Patch(
+                                bay.elevation(),
+                                from,
+                                from + span,
+                                level - below / 2,
+                                level + above / 2,
+                                context.wind.effectiveWindArea(span, width)));
         List<Finding> own = ofTopLine(line);
         Checked checked =
                 Checked.run(

@@ -83,8 +83,16 @@ final class LiteReview {
         } else {
             double from = bay.columnStart(column);
             double top = bay.sill() + bay.rowStart(row) + height;
-            ReviewContext.Seen seen =
-                    context.wind(pointer, bay.elevation(), from, from + width, width * height, top);
+            WallWind.Seen seen =
+                    context.wind.on(
+                            pointer,
+                            new WallWind.Patch(
+                                    bay.elevation(),
+                                    from,
+                                    from + width,
+                                    top - height,
+                                    top,
+                                    width * height));
             glass.add(
                     Checked.run(
                             id,

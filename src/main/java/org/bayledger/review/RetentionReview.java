@@ -63,6 +63,7 @@ final class RetentionReview {
                             vertical.at() - vertical.left(),
                             vertical.at() + vertical.right(),
                             spacing * vertical.tributaryWidth(),
+                            bay.sill(),
                             bay.top()));
         }
         for (int column = 1; column <= bay.columns().size(); column++) {
@@ -80,6 +81,7 @@ final class RetentionReview {
                                 from,
                                 from + bay.columns().get(column - 1),
                                 spacing * (below + above) / 2,
+                                bay.sill(),
                                 bay.top()));
             }
         }
@@ -129,6 +131,7 @@ final class RetentionReview {
                                 from,
                                 from + width,
                                 width * height,
+                                bay.sill() + bay.rowStart(row),
                                 bay.sill() + bay.rowStart(row) + height));
             }
         }
@@ -143,6 +146,7 @@ final class RetentionReview {
      * @param from left edge of what loads it, from the elevation's left edge, m
      * @param to right edge of that, m
      * @param area effective wind area, m2
+     * @param bottom height of its lower edge above the building datum, m
      * @param top height of its top above the building datum, m
      */
     private Checked check(
@@ -153,8 +157,12 @@ final class RetentionReview {
             double from,
             double to,
             double area,
+            double bottom,
             double top) {
-        ReviewContext.Seen seen = context.wind(pointer, bay.elevation(), from, to, area, top);
+        WallWind.Seen seen =
+                context.wind.on(
+                        pointer,
+                        new WallWind.Patch(bay.elevation(), from, to, bottom, top, area));
         return Checked.run(
                 id,
                 NAME,

@@ -50,7 +50,8 @@ public final class Review {
             Verdict verdict = Verdict.ofAll(items.stream().map(ReviewItem::verdict).toList());
             bays.add(new BayResult(document.bays().get(i).id(), verdict, items));
         }
-        List<ReviewResult.WindRow> windSchedule = WindSchedule.of(context, bays);
+        WindSchedule schedule = new WindSchedule(context, bays);
+        List<ReviewResult.WindRow> windSchedule = schedule.ofJob();
         List<ReviewResult.ReviewFinding> findings =
                 FindingSchedule.of(context, checked, windSchedule);
         Verdict verdict = Verdict.ofAll(bays.stream().map(BayResult::verdict).toList());
@@ -66,6 +67,7 @@ public final class Review {
                 verdict,
                 governing(checked),
                 windSchedule,
+                schedule.ofElevations(),
                 windTrace(context),
                 NoteSchedule.of(bays),
                 bays,
@@ -82,8 +84,8 @@ public final class Review {
     /** The steps that hold for the whole building. */
     private static List<TraceStep> windTrace(ReviewContext context) {
         Trace trace = new Trace(context.reporting.trace());
-        if (context.pressures != null) {
-            context.pressures.explain(trace);
+        if (context.wind.site() != null) {
+            context.wind.site().explain(trace);
         }
         return trace.steps();
     }

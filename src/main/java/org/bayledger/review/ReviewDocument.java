@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.bayledger.check.Faults;
+import org.bayledger.check.FaultsException;
 import org.bayledger.check.Pointer;
 import org.bayledger.quantity.UnitSystem;
 import org.bayledger.wind.Site;
@@ -56,6 +57,9 @@ public record ReviewDocument(
         Set<String> metal = unique(faults, "/sections", sections, SectionType::id);
         unique(faults, "/elevations", elevations, Elevation::id);
         unique(faults, "/bays", bays, Bay::id);
+        if (site != null) {
+            meanRoofHeights(faults, site, elevations);
+        }
         Map<String, Elevation> faces =
                 elevations.stream()
                         .collect(Collectors.toMap(Elevation::id, e -> e, (first, again) -> first));
@@ -133,6 +137,32 @@ public record ReviewDocument(
         }
     }
 
+    /** Whether the site's rules hold for the mean roof height of each part of an elevation. */
+    private static void meanRoofHeights(Faults faults, Site site, List<Elevation> elevations) {
+        for (int i = 0; i < elevations.size(); i++) {
+            List<Step> parts = elevations.get(i).parts();
+            for (int j = 0; j < parts.size(); j++) {
+                Double height = parts.get(j).meanRoofHeight();
+                try {
+                    if (height != null) {
+                        site.withMeanRoofHeight(height);
+                    }
+                } catch (FaultsException refused) {
+                    String at = "/elevations/" + i + "/steps/" + j + "/meanRoofHeight";
+                    refused.faults()
+                            .forEach(
+                                    fault ->
+                                            faults.outOfRange(
+                                                    at,
+                                                    "with it, the site's "
+                                                            + fault.pointer().substring(1)
+                                                            + " "
+                                                            + fault.detail()));
+                }
+            }
+        }
+    }
+
     private static void placed(Faults faults, String at, Bay bay, Elevation face) {
         faults.require(
                 bay.right() <= face.width() + SLACK,
@@ -143,9 +173,11 @@ public record ReviewDocument(
                 at + "/sill",
                 "lies below the base of elevation " + face.id());
         faults.require(
-                bay.top() <= face.base() + face.height() + SLACK,
+                bay.top() <= face.topBetween(bay.offset(), bay.right()) + SLACK,
                 at + "/sill",
-                "with its rows the bay reaches above the top of elevation " + face.id());
+                "with its rows the bay reaches above the top of elevation "
+                        + face.id()
+                        + (face.steps() == null ? "" : " where it stands"));
     }
 
     /** Units of an answer for which the caller asked for none. */

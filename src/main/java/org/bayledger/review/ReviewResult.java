@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param governing for each check the item that governs
  * @param windSchedule design pressures, both signs, for each zone of each elevation, of those
  *     without bays as well
+ * @param elevationZones for each elevation where its zones lie, and its pressures band by band
  * @param windTrace how the building's velocity pressure came about
  * @param notes notes for the shop drawings, those of several lites merged
  * @param bays results bay by bay
@@ -29,6 +30,7 @@ public record ReviewResult(
         Verdict verdict,
         List<Governing> governing,
         List<WindRow> windSchedule,
+        List<ElevationZones> elevationZones,
         List<TraceStep> windTrace,
         List<Note> notes,
         List<BayResult> bays,
@@ -39,6 +41,7 @@ public record ReviewResult(
     public ReviewResult {
         governing = List.copyOf(governing);
         windSchedule = List.copyOf(windSchedule);
+        elevationZones = List.copyOf(elevationZones);
         windTrace = List.copyOf(windTrace);
         notes = List.copyOf(notes);
         bays = List.copyOf(bays);
@@ -70,18 +73,21 @@ public record ReviewResult(
 
     /**
      * The pressures of one zone of an elevation for one kind of component: those of the component
-     * with the smallest effective wind area, at the greatest height at which the elevation has one;
-     * on an elevation without any, the smallest effective wind area of the whole document at the
-     * elevation's top.
+     * with the smallest effective wind area that the elevation has; on an elevation without any,
+     * the smallest of the whole document. In the schedule of the whole job they are those at the
+     * greatest height at which the elevation has such a component, or at its top; in the bands of
+     * an elevation those at the top of the band.
      *
      * @param elevation name of the elevation
      * @param zone zone of the standard
      * @param component kind of component
      * @param strips where the zone lies: distances from the elevation's left edge
-     * @param effectiveWindArea area that picked the coefficients
+     * @param effectiveWindArea area that picked the coefficients; of an anchor, that of the
+     *     vertical whose reaction it takes
+     * @param band levels above the building datum between which the row holds
      * @param height height above ground
-     * @param positive pressure toward the wall
-     * @param negative pressure away from the wall
+     * @param positive pressure toward the wall; null where none is called out
+     * @param negative pressure away from the wall; null likewise
      * @param basis level of both
      */
     public record WindRow(
@@ -90,10 +96,16 @@ public record ReviewResult(
             Component component,
             List<Strip> strips,
             Quantity effectiveWindArea,
+            ElevationZones.HeightBand band,
             Quantity height,
-            Quantity positive,
-            Quantity negative,
-            LoadBasis basis) {}
+            @Nullable Quantity positive,
+            @Nullable Quantity negative,
+            LoadBasis basis) {
+
+        public WindRow {
+            strips = List.copyOf(strips);
+        }
+    }
 
     /**
      * A strip of an elevation.
@@ -110,7 +122,9 @@ public record ReviewResult(
         /** A vertical. */
         MULLION,
         /** A horizontal. */
-        HORIZONTAL
+        HORIZONTAL,
+        /** An anchor, which takes the reactions of verticals. */
+        ANCHOR
     }
 
     /**

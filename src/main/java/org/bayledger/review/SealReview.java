@@ -40,14 +40,16 @@ final class SealReview {
                     "Nothing was said of this bay's internal seals.");
         }
         // the smallest lite sees the greatest pressure, and water is driven in by that
-        double area = Double.POSITIVE_INFINITY;
-        for (double width : bay.columns()) {
-            for (double height : bay.rows()) {
-                area = Math.min(area, width * height);
-            }
-        }
-        ReviewContext.Seen seen =
-                context.wind(pointer, bay.elevation(), bay.offset(), bay.right(), area, bay.top());
+        WallWind.Seen seen =
+                context.wind.on(
+                        pointer,
+                        new WallWind.Patch(
+                                bay.elevation(),
+                                bay.offset(),
+                                bay.right(),
+                                bay.sill(),
+                                bay.top(),
+                                bay.smallestLite()));
         return Checked.run(
                 id,
                 NAME,

@@ -83,18 +83,17 @@ final class VerticalReview {
         }
         double width = vertical.tributaryWidth();
         double span = held.shortestSpan();
-        double area =
-                context.pressures == null
-                        ? span * width
-                        : context.pressures.effectiveWindArea(span, width);
-        ReviewContext.Seen seen =
-                context.wind(
+        double foot = bay.sill() + held.start();
+        WallWind.Seen seen =
+                context.wind.on(
                         pointer,
-                        bay.elevation(),
-                        vertical.at() - vertical.left(),
-                        vertical.at() + vertical.right(),
-                        area,
-                        bay.sill() + held.start() + held.length());
+                        new WallWind.Patch(
+                                bay.elevation(),
+                                vertical.at() - vertical.left(),
+                                vertical.at() + vertical.right(),
+                                foot,
+                                foot + held.length(),
+                                context.wind.effectiveWindArea(span, width)));
         List<Finding> own = new ArrayList<>(held.findings());
         edgeOfWall(vertical, own);
         boolean alone = !carriesPieceAbove();

@@ -152,6 +152,29 @@ public record Site(
         faults.throwIfAny();
     }
 
+    /**
+     * The same for a part of the building with a mean roof height of its own, m.
+     *
+     * @throws org.bayledger.check.FaultsException where the standard's rules do not hold for it
+     */
+    public Site withMeanRoofHeight(double height) {
+        return new Site(
+                standard,
+                basicWindSpeed,
+                exposureCategory,
+                terrainCategory,
+                height,
+                leastHorizontalDimension,
+                crosswindBreadth,
+                roofSlope,
+                enclosureClassification,
+                groundElevation,
+                topographicFactor,
+                designBasis,
+                lowRiseAlternative,
+                windborneDebrisRegion);
+    }
+
     /** Level of the pressures that this site leads to. */
     public LoadBasis basis() {
         return designBasis == null ? LoadBasis.CHARACTERISTIC : designBasis;
