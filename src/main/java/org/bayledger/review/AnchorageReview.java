@@ -107,6 +107,7 @@ final class AnchorageReview {
                         .findFirst()
                         .orElse(null);
         List<Finding> open = open(anchor, at, force);
+        VerticalReview.Force reaction = verticals.force(anchor);
         Verdict verdict = open.isEmpty() ? Verdict.SATISFIED : Verdict.UNDETERMINED;
         Double utilization = null;
         if (force != null) {
@@ -123,7 +124,7 @@ final class AnchorageReview {
                         NAME,
                         verdict,
                         utilization,
-                        null,
+                        reaction == null ? null : reaction.wind(),
                         anchor,
                         new AnchorItem(anchor.role(), force, slot),
                         open),

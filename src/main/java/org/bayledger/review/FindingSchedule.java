@@ -41,9 +41,10 @@ final class FindingSchedule {
     static List<ReviewResult.ReviewFinding> of(
             ReviewContext context,
             List<List<Checked>> checked,
-            List<ReviewResult.WindRow> windSchedule) {
+            List<ReviewResult.WindRow> windSchedule,
+            List<Finding> said) {
         FindingSchedule schedule = new FindingSchedule();
-        schedule.document(context, windSchedule);
+        schedule.document(context, windSchedule, said);
         for (int i = 0; i < checked.size(); i++) {
             for (Checked item : checked.get(i)) {
                 for (Finding finding : item.item().findings()) {
@@ -88,9 +89,23 @@ final class FindingSchedule {
                 key -> new Merged(pointer));
     }
 
-    private void document(ReviewContext context, List<ReviewResult.WindRow> windSchedule) {
+    private void document(
+            ReviewContext context,
+            List<ReviewResult.WindRow> windSchedule,
+            List<Finding> said) {
         SitePressures site = context.wind.site();
-        if (site == null) {
+        boolean specified = context.document.specifiedPressures() != null;
+        if (site != null) {
+            boolean compared =
+                    context.document.elevations().stream()
+                            .allMatch(face -> context.wind.specifiedOn(face.id()) != null);
+            site.findings()
+                    .forEach(
+                            finding ->
+                                    merge(
+                                            compared ? forComparison(finding) : finding,
+                                            "/site" + finding.pointer()));
+        } else if (!specified) {
             merge(
                     Finding.action(
                             "WIND_NOT_CALLED_OUT",
@@ -98,12 +113,67 @@ final class FindingSchedule {
                             "No site was given: no design wind pressure of either sign is called"
                                     + " out for any zone."),
                     "/site");
-        } else {
-            site.findings()
-                    .forEach(finding -> merge(finding, "/site" + finding.pointer()));
+        }
+        if (site != null || specified) {
             withoutBays(context.document, windSchedule);
         }
+        said.forEach(finding -> merge(finding, finding.pointer()));
+        reentrant(context.document);
         overlaps(context);
+    }
+
+    /** A site's finding where its pressures are used for nothing but a comparison. */
+    private static Finding forComparison(Finding finding) {
+        boolean ofWall = finding.pointer().equals("/windborneDebrisRegion");
+        return ofWall || finding.severity() != Severity.ACTION
+                ? finding
+                : Finding.note(
+                        finding.code(),
+                        finding.pointer(),
+                        finding.text()
+                                + " This bears only on the comparison with the specified"
+                                + " pressures.");
+    }
+
+    /** Corners at which no end zone was taken, and parts that share the site's roof height. */
+    private void reentrant(ReviewDocument document) {
+        for (int i = 0; i < document.elevations().size(); i++) {
+            Elevation face = document.elevations().get(i);
+            List<Corner> corners = face.corners() == null ? List.of() : face.corners();
+            for (int j = 0; j < corners.size(); j++) {
+                if (corners.get(j).kind() == Corner.Kind.REENTRANT) {
+                    merge(
+                            Finding.note(
+                                    "REENTRANT_CORNER_WITHOUT_END_ZONE",
+                                    "",
+                                    "At re-entrant corners of elevation "
+                                            + face.id()
+                                            + " no end zone was taken (common practice, no"
+                                            + " source). Where one is wanted there, give the corner"
+                                            + " as OUTSIDE."),
+                            "/elevations/" + i + "/corners/" + j);
+                }
+            }
+            boolean lower =
+                    document.site() != null
+                            && face.parts().stream()
+                                    .anyMatch(
+                                            part ->
+                                                    part.meanRoofHeight() == null
+                                                            && part.height()
+                                                                    < face.height() - Layout.TOUCH);
+            if (lower) {
+                merge(
+                        Finding.note(
+                                "PART_WITH_ROOF_HEIGHT_OF_SITE",
+                                "",
+                                "Lower parts of elevation "
+                                        + face.id()
+                                        + " were given no mean roof height of their own: their"
+                                        + " pressures are those of the site's."),
+                        "/elevations/" + i + "/steps");
+            }
+        }
     }
 
     /** Elevations on which no bay of the document stands, whose wind nothing else shows. */

@@ -53,7 +53,11 @@ public final class Review {
         WindSchedule schedule = new WindSchedule(context, bays);
         List<ReviewResult.WindRow> windSchedule = schedule.ofJob();
         List<ReviewResult.ReviewFinding> findings =
-                FindingSchedule.of(context, checked, windSchedule);
+                FindingSchedule.of(
+                        context,
+                        checked,
+                        windSchedule,
+                        SpecifiedReview.findings(context, schedule));
         Verdict verdict = Verdict.ofAll(bays.stream().map(BayResult::verdict).toList());
         if (findings.stream()
                 .anyMatch(

@@ -7,7 +7,7 @@ import org.bayledger.framing.DeflectionRule;
 import org.bayledger.framing.Section;
 import org.bayledger.glass.SealedUnit;
 import org.bayledger.glazing.GlassBuildUp;
-import org.bayledger.wind.WindStandard;
+import org.bayledger.wind.ZoneScheme;
 import org.jspecify.annotations.Nullable;
 
 /** What all bays of a document share, worked out once. */
@@ -29,10 +29,9 @@ final class ReviewContext {
         document.elevations().forEach(face -> widths.put(face.id(), face.width()));
         document.glass().forEach(type -> glass.put(type.id(), type));
         document.metal().forEach(type -> sections.put(type.id(), type.section()));
-        boolean european =
-                document.site() != null && document.site().standard() == WindStandard.EN_1991_1_4;
-        deflectionRule = european ? DeflectionRule.EN_13830 : DeflectionRule.IBC;
         wind = new WallWind(document, reporting);
+        deflectionRule =
+                wind.scheme() == ZoneScheme.EN ? DeflectionRule.EN_13830 : DeflectionRule.IBC;
     }
 
     /** The build-up of a glass type, or null where none was named. */

@@ -13,6 +13,8 @@ import org.bayledger.check.FaultsException;
 import org.bayledger.check.Pointer;
 import org.bayledger.quantity.UnitSystem;
 import org.bayledger.wind.Site;
+import org.bayledger.wind.SpecifiedPressures;
+import org.bayledger.wind.ZoneScheme;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,6 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param name name of the job
  * @param units units of the answer where the caller asks for none; absent: SI
  * @param site the building and its wind
+ * @param specifiedPressures wind pressures that come with the job; on the elevations that they name
+ *     they are used instead of computed ones, and compared with them where there is a site
  * @param glassTypes glass build-ups by name
  * @param sections framing sections by name
  * @param elevations faces of the building
@@ -30,6 +34,7 @@ public record ReviewDocument(
         @NotBlank @Size(max = 200) String name,
         @Nullable UnitSystem units,
         @Nullable Site site,
+        @Nullable SpecifiedPressures specifiedPressures,
         @Size(max = 1000) @Nullable List<GlassType> glassTypes,
         @Size(max = 1000) @Nullable List<SectionType> sections,
         @Size(min = 1, max = 1000) List<Elevation> elevations,
@@ -63,6 +68,9 @@ public record ReviewDocument(
         Map<String, Elevation> faces =
                 elevations.stream()
                         .collect(Collectors.toMap(Elevation::id, e -> e, (first, again) -> first));
+        if (specifiedPressures != null) {
+            specified(faults, specifiedPressures, site, faces.keySet());
+        }
         long lites = 0;
         for (int i = 0; i < bays.size(); i++) {
             Bay bay = bays.get(i);
@@ -161,6 +169,21 @@ public record ReviewDocument(
                 }
             }
         }
+    }
+
+    private static void specified(
+            Faults faults, SpecifiedPressures specified, @Nullable Site site, Set<String> faces) {
+        String at = WallWind.SPECIFIED + "/pressures";
+        for (int i = 0; i < specified.pressures().size(); i++) {
+            String elevation = specified.pressures().get(i).elevation();
+            named(faults, Pointer.child(at, i) + "/elevation", elevation, faces);
+        }
+        faults.require(
+                site == null || specified.scheme() == ZoneScheme.of(site.standard()),
+                at,
+                "have zones that the site's standard, "
+                        + (site == null ? "" : site.standard())
+                        + ", does not have");
     }
 
     private static void placed(Faults faults, String at, Bay bay, Elevation face) {

@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param check name of the check, as the last part of its own address
  * @param verdict what it concludes
  * @param utilization governing demand over limit; null where there is no limit or no number
- * @param wind the wind that it sees; null where it sees none or none could be found
+ * @param wind the wind that it sees, of an anchor that of the vertical whose reaction it takes; null
+ *     where it sees none or none could be found
  * @param inputs the request that the review made of the document, as the check's own address takes
  *     it; null where the document left out what it needs
  * @param result the check's answer; null likewise
@@ -38,19 +39,28 @@ public record ReviewItem(
      * The wind that an item sees.
      *
      * @param zones zones that it touches
-     * @param governingZone zone of the greatest suction among them
+     * @param governingZone zone of the greatest suction among them; null where it is not known
+     * @param governingZonePositive zone of the greatest pressure toward the wall; null likewise
      * @param effectiveWindArea area that picked the coefficients
      * @param height height of its top above ground
-     * @param positive pressure toward the wall
-     * @param negative pressure away from the wall
+     * @param positive pressure toward the wall; null where none is called out
+     * @param negative pressure away from the wall; null likewise
      * @param basis level of both
+     * @param source where they come from
      */
     public record Wind(
             List<String> zones,
-            String governingZone,
+            @Nullable String governingZone,
+            @Nullable String governingZonePositive,
             Quantity effectiveWindArea,
             Quantity height,
-            Quantity positive,
-            Quantity negative,
-            LoadBasis basis) {}
+            @Nullable Quantity positive,
+            @Nullable Quantity negative,
+            LoadBasis basis,
+            PressureSource source) {
+
+        public Wind {
+            zones = List.copyOf(zones);
+        }
+    }
 }

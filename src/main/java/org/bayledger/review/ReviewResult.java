@@ -89,6 +89,7 @@ public record ReviewResult(
      * @param positive pressure toward the wall; null where none is called out
      * @param negative pressure away from the wall; null likewise
      * @param basis level of both
+     * @param source where they come from
      */
     public record WindRow(
             String elevation,
@@ -100,7 +101,8 @@ public record ReviewResult(
             Quantity height,
             @Nullable Quantity positive,
             @Nullable Quantity negative,
-            LoadBasis basis) {
+            LoadBasis basis,
+            PressureSource source) {
 
         public WindRow {
             strips = List.copyOf(strips);

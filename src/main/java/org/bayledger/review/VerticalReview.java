@@ -20,9 +20,10 @@ final class VerticalReview {
 
     /**
      * The greatest forces that any vertical of the bay puts on an anchor, N, at allowable-stress
-     * level, positive in the pressure's direction.
+     * level, positive in the pressure's direction, and the wind on that vertical.
      */
-    record Force(double underPositive, double underNegative) {}
+    record Force(
+            double underPositive, double underNegative, ReviewItem.@Nullable Wind wind) {}
 
     private final ReviewContext context;
     private final Bay bay;
@@ -131,7 +132,7 @@ final class VerticalReview {
                                             context.deflectionRule,
                                             null);
                             FramingResult result = FramingCheck.run(request, context.reporting);
-                            handOn(held, result);
+                            handOn(held, result, seen.wind());
                             return new Checked.Ran(request, result, result.outcome());
                         });
         return held.certain() && alone ? checked : checked.atLeast(Verdict.UNDETERMINED);
@@ -187,14 +188,18 @@ final class VerticalReview {
         }
     }
 
-    private void handOn(MullionLine held, FramingResult result) {
+    private void handOn(
+            MullionLine held, FramingResult result, ReviewItem.@Nullable Wind wind) {
         for (FramingResult.Reaction reaction : result.reactions()) {
             Anchor anchor = held.anchorAt(bay, reaction.at().si());
             if (anchor != null
                     && reaction.underPositive() != null
                     && reaction.underNegative() != null) {
                 Force force =
-                        new Force(reaction.underPositive().si(), reaction.underNegative().si());
+                        new Force(
+                                reaction.underPositive().si(),
+                                reaction.underNegative().si(),
+                                wind);
                 forces.merge(anchor.id(), force, VerticalReview::greater);
             }
         }

@@ -5,11 +5,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
 import org.bayledger.wind.GoverningPressure;
 import org.bayledger.wind.SitePressures;
+import org.bayledger.wind.SpecifiedPick;
+import org.bayledger.wind.SpecifiedPressures;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,21 +34,34 @@ final class WindSchedule {
         List<ReviewResult.WindRow> rows = new ArrayList<>();
         SitePressures site = context.wind.site();
         for (Elevation face : context.document.elevations()) {
+            if (!calledOut(face)) {
+                continue;
+            }
             Map<ReviewResult.Component, WindExtremes.Extremes> kinds = extremes.on(face);
-            if (kinds.isEmpty() && site != null && face.top() <= site.greatestHeight()) {
+            boolean reached = site == null || face.top() <= site.greatestHeight();
+            if (kinds.isEmpty() && (reached || context.wind.specifiedOn(face.id()) != null)) {
                 kinds = extremes.atTop(face);
             }
             ZoneMap map = context.wind.map(face.id());
             for (String zone : map.zones()) {
-                List<ZoneMap.Cell> cells =
-                        map.cells().stream().filter(cell -> zone.equals(cell.zone())).toList();
                 kinds.forEach(
                         (kind, of) -> {
-                            if (kind != ReviewResult.Component.ANCHOR) {
-                                rows.add(
-                                        row(
-                                                face, zone, cells, kind, of.area(), face.base(),
-                                                of.height(), of.height()));
+                            List<ZoneMap.Cell> cells =
+                                    map.cells().stream()
+                                            .filter(cell -> zone.equals(cell.zone()))
+                                            .filter(cell -> cell.bottom() < of.height())
+                                            .toList();
+                            if (kind != ReviewResult.Component.ANCHOR && !cells.isEmpty()) {
+                                Slot slot =
+                                        new Slot(
+                                                face,
+                                                zone,
+                                                cells,
+                                                kind,
+                                                of.area(),
+                                                face.base(),
+                                                of.height());
+                                rows.add(row(slot, of.height()));
                             }
                         });
             }
@@ -60,14 +76,13 @@ final class WindSchedule {
 
     private ElevationZones zones(Elevation face) {
         ZoneMap map = context.wind.map(face.id());
-        SitePressures site = context.wind.site();
-        List<Double> levels = levels(face, site == null ? List.of() : site.bandLevels());
+        Double zoneWidth = context.wind.zoneWidth(face.id());
         return new ElevationZones(
                 face.id(),
                 distance(face.width()),
                 distance(face.base()),
                 distance(face.top()),
-                site == null ? null : distance(site.zoneWidth()),
+                zoneWidth == null ? null : distance(zoneWidth),
                 face.parts().stream()
                         .map(
                                 part ->
@@ -95,12 +110,18 @@ final class WindSchedule {
                                                 distance(cell.top()),
                                                 cell.zone()))
                         .toList(),
-                bands(levels),
-                pressures(face, map, levels));
+                bands(levels(face)),
+                slots(face).stream().map(slot -> row(slot, slot.to())).toList());
     }
 
     /** The levels between bands, from the base to the top. */
-    private static List<Double> levels(Elevation face, List<Double> within) {
+    private List<Double> levels(Elevation face) {
+        SitePressures site = context.wind.site();
+        SpecifiedPressures specified = context.wind.specifiedOn(face.id());
+        List<Double> within =
+                specified != null
+                        ? specified.levels(face.id())
+                        : site == null ? List.of() : site.bandLevels();
         TreeSet<Double> levels = new TreeSet<>(List.of(face.base(), face.top()));
         within.stream()
                 .filter(level -> level > face.base() + Layout.TOUCH)
@@ -121,27 +142,62 @@ final class WindSchedule {
         return new ElevationZones.HeightBand(distance(from), distance(to));
     }
 
-    private List<ReviewResult.WindRow> pressures(
-            Elevation face, ZoneMap map, List<Double> levels) {
-        List<ReviewResult.WindRow> rows = new ArrayList<>();
+    /**
+     * What one row of an elevation's schedule is for.
+     *
+     * @param face the elevation
+     * @param zone the zone
+     * @param cells where the zone lies, of parts with the same pressures
+     * @param kind kind of component
+     * @param area effective wind area, m2
+     * @param from level of the band's lower edge, m
+     * @param to level of its upper edge, m
+     */
+    record Slot(
+            Elevation face,
+            String zone,
+            List<ZoneMap.Cell> cells,
+            ReviewResult.Component kind,
+            double area,
+            double from,
+            double to) {}
+
+    /** The rows of an elevation's schedule, from the base up; none without any pressures. */
+    List<Slot> slots(Elevation face) {
+        List<Slot> slots = new ArrayList<>();
+        if (!calledOut(face)) {
+            return slots;
+        }
+        ZoneMap map = context.wind.map(face.id());
+        List<Double> levels = levels(face);
         for (int i = 1; i < levels.size(); i++) {
             double from = levels.get(i - 1);
             double to = levels.get(i);
             for (String zone : map.zones()) {
                 for (List<ZoneMap.Cell> cells : alike(map, zone, from, to)) {
                     double top = cells.stream().mapToDouble(ZoneMap.Cell::top).max().orElse(to);
-                    double height = Math.min(to, top);
+                    double low =
+                            cells.stream().mapToDouble(ZoneMap.Cell::bottom).min().orElse(from);
                     extremes.calledOut(face)
                             .forEach(
                                     (kind, of) ->
-                                            rows.add(
-                                                    row(
-                                                            face, zone, cells, kind, of.area(), from,
-                                                            height, height)));
+                                            slots.add(
+                                                    new Slot(
+                                                            face,
+                                                            zone,
+                                                            cells,
+                                                            kind,
+                                                            of.area(),
+                                                            Math.max(from, low),
+                                                            Math.min(to, top))));
                 }
             }
         }
-        return rows;
+        return slots;
+    }
+
+    private boolean calledOut(Elevation face) {
+        return context.wind.site() != null || context.wind.specifiedOn(face.id()) != null;
     }
 
     /** The cells of one zone in a band, those of parts with the same pressures together. */
@@ -157,31 +213,46 @@ final class WindSchedule {
         return List.copyOf(alike.values());
     }
 
-    private ReviewResult.WindRow row(
-            Elevation face,
-            String zone,
-            List<ZoneMap.Cell> cells,
-            ReviewResult.Component kind,
-            double area,
-            double from,
-            double to,
-            double height) {
-        SitePressures site = java.util.Objects.requireNonNull(context.wind.site());
-        GoverningPressure pressure =
-                height > site.greatestHeight()
-                        ? null
-                        : WallWind.computed(context.wind.map(face.id()), cells, area, height);
+    /**
+     * The row of a slot.
+     *
+     * @param height level at which computed pressures are read, m
+     */
+    private ReviewResult.WindRow row(Slot slot, double height) {
+        SpecifiedPressures specified = context.wind.specifiedOn(slot.face().id());
+        SitePressures site = context.wind.site();
+        Quantity positive = null;
+        Quantity negative = null;
+        if (specified != null) {
+            SpecifiedPick pick =
+                    WallWind.pick(
+                            specified,
+                            slot.face().id(),
+                            slot.cells(),
+                            slot.area(),
+                            slot.from(),
+                            slot.to());
+            positive = WallWind.pressure(pick.positive());
+            negative = WallWind.pressure(pick.negative());
+        } else if (site != null && height <= site.greatestHeight()) {
+            GoverningPressure pressure =
+                    WallWind.computed(
+                            context.wind.map(slot.face().id()), slot.cells(), slot.area(), height);
+            positive = pressure(pressure.positive().positive());
+            negative = pressure(pressure.negative().negative());
+        }
         return new ReviewResult.WindRow(
-                face.id(),
-                zone,
-                kind,
-                strips(cells),
-                Quantity.of(Dimension.AREA, area),
-                band(from, to),
+                slot.face().id(),
+                slot.zone(),
+                slot.kind(),
+                strips(slot.cells()),
+                Quantity.of(Dimension.AREA, slot.area()),
+                band(slot.from(), slot.to()),
                 distance(height),
-                pressure == null ? null : pressure(pressure.positive().positive()),
-                pressure == null ? null : pressure(pressure.negative().negative()),
-                site.basis());
+                positive,
+                negative,
+                specified == null ? Objects.requireNonNull(site).basis() : specified.basis(),
+                specified == null ? PressureSource.COMPUTED : PressureSource.SPECIFIED);
     }
 
     private static Quantity pressure(double pascal) {
