@@ -81,7 +81,11 @@ public final class Binder {
         for (int i = 0; i < arguments.length; i++) {
             Shape.Part part = shape.parts().get(i);
             if (part.unwrapped()) {
-                arguments[i] = build(properties, part.type(), pointer);
+                boolean absent =
+                        part.optional()
+                                && Shape.of(part.type()).names().stream()
+                                        .allMatch(name -> properties.get(name) == null);
+                arguments[i] = absent ? null : build(properties, part.type(), pointer);
                 continue;
             }
             Object raw = properties.get(part.name());

@@ -3,6 +3,7 @@ package org.bayledger.review;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Reporting;
@@ -105,7 +106,7 @@ final class SpecifiedReview {
     }
 
     private Finding below(SpecifiedComparison comparison, String place, Worst worst) {
-        String kind = worst.slot().kind().name().toLowerCase(java.util.Locale.ROOT);
+        String kind = worst.slot().kind().name().toLowerCase(Locale.ROOT);
         return comparison
                 .finding(
                         worst.pair(),

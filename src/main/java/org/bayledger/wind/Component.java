@@ -48,12 +48,17 @@ public record Component(
 
     /** The area to read the coefficients for on a site, m2. */
     double area(SitePressures pressures) {
+        return area(pressures.scheme());
+    }
+
+    /** The area to read a table of pressures for, m2, by the rule of a standard. */
+    double area(ZoneScheme scheme) {
         if (effectiveWindArea != null) {
             return effectiveWindArea;
         }
         if (span == null || tributaryWidth == null) {
             throw new IllegalStateException("a component without an area has a span and a width");
         }
-        return pressures.effectiveWindArea(span, tributaryWidth);
+        return scheme.effectiveWindArea(span, tributaryWidth);
     }
 }

@@ -3,6 +3,7 @@ package org.bayledger.wind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Outcome;
@@ -25,7 +26,10 @@ public final class WindCheck {
 
     /** Runs the check. */
     public static WindResult run(WindRequest request, Reporting reporting) {
-        SitePressures pressures = SitePressures.of(request.site());
+        if (request.specifiedPressures() != null) {
+            return SpecifiedCheck.run(request, request.specifiedPressures(), reporting);
+        }
+        SitePressures pressures = SitePressures.of(Objects.requireNonNull(request.site()));
         Trace trace = new Trace(reporting.trace());
         pressures.explain(trace);
         List<Finding> findings = new ArrayList<>(pressures.findings());

@@ -5,6 +5,7 @@ import java.util.List;
 import org.bayledger.check.LoadBasis;
 import org.bayledger.check.Outcome;
 import org.bayledger.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Design wind pressures on the walls of a building.
@@ -12,15 +13,16 @@ import org.bayledger.quantity.Quantity;
  * @param outcome verdict, findings, trace and cautions; a pressure has no limit, so the utilization
  *     is null
  * @param zoneWidth width of the outermost end zone at outside corners: a of ASCE/SEI 7, e/5 of EN
- *     1991-1-4
+ *     1991-1-4; null where it was neither specified nor a site given
  * @param velocityPressureAtRoof velocity pressure at the roof: qh of ASCE/SEI 7, strength level and
- *     in 7-22 without the directionality factor; qp(h) of EN 1991-1-4
+ *     in 7-22 without the directionality factor; qp(h) of EN 1991-1-4; null without a
+ *     site
  * @param components the pressures, in the order of the request
  */
 public record WindResult(
         @JsonUnwrapped Outcome outcome,
-        Quantity zoneWidth,
-        Quantity velocityPressureAtRoof,
+        @Nullable Quantity zoneWidth,
+        @Nullable Quantity velocityPressureAtRoof,
         List<ComponentPressures> components) {
 
     public WindResult {
@@ -50,9 +52,13 @@ public record WindResult(
      * @param zone zone of the wall: ASCE/SEI 7, 4 in the middle and 5 at outside corners; EN
      *     1991-1-4, A, B and C from an outside corner inward, each with the pressures of zones D
      *     and E, which the same face has when the wind blows onto it and from behind
-     * @param positive pressure toward the wall
-     * @param negative pressure away from the wall, below zero
+     * @param positive pressure toward the wall; null where none is specified
+     * @param negative pressure away from the wall, below zero; null likewise
      * @param basis level of both pressures
      */
-    public record Zone(String zone, Quantity positive, Quantity negative, LoadBasis basis) {}
+    public record Zone(
+            String zone,
+            @Nullable Quantity positive,
+            @Nullable Quantity negative,
+            LoadBasis basis) {}
 }
