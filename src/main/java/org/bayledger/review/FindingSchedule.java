@@ -90,9 +90,7 @@ final class FindingSchedule {
     }
 
     private void document(
-            ReviewContext context,
-            List<ReviewResult.WindRow> windSchedule,
-            List<Finding> said) {
+            ReviewContext context, List<ReviewResult.WindRow> windSchedule, List<Finding> said) {
         SitePressures site = context.wind.site();
         boolean specified = context.document.specifiedPressures() != null;
         if (site != null) {

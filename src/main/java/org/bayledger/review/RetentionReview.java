@@ -161,8 +161,7 @@ final class RetentionReview {
             double top) {
         WallWind.Seen seen =
                 context.wind.on(
-                        pointer,
-                        new WallWind.Patch(bay.elevation(), from, to, bottom, top, area));
+                        pointer, new WallWind.Patch(bay.elevation(), from, to, bottom, top, area));
         return Checked.run(
                 id,
                 NAME,

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param check name of the check, as the last part of its own address
  * @param verdict what it concludes
  * @param utilization governing demand over limit; null where there is no limit or no number
- * @param wind the wind that it sees, of an anchor that of the vertical whose reaction it takes; null
- *     where it sees none or none could be found
+ * @param wind the wind that it sees, of an anchor that of the vertical whose reaction it takes;
+ *     null where it sees none or none could be found
  * @param inputs the request that the review made of the document, as the check's own address takes
  *     it; null where the document left out what it needs
  * @param result the check's answer; null likewise

@@ -130,7 +130,8 @@ final class SpecifiedReview {
                 : Finding.action(
                         "ELEVATION_NOT_SPECIFIED",
                         pointer,
-                        text + ", and no site was given: no design wind pressure of either sign is"
+                        text
+                                + ", and no site was given: no design wind pressure of either sign is"
                                 + " called out there.");
     }
 }

@@ -18,5 +18,5 @@ public record Step(
         @Measured(value = Dimension.DISTANCE, sign = Sign.NOT_NEGATIVE, max = 2000) double from,
         @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE, max = 2000) double to,
         @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE, max = 1000) double height,
-        @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE) @Nullable
-                Double meanRoofHeight) {}
+        @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE)
+                @Nullable Double meanRoofHeight) {}

@@ -22,8 +22,7 @@ final class VerticalReview {
      * The greatest forces that any vertical of the bay puts on an anchor, N, at allowable-stress
      * level, positive in the pressure's direction, and the wind on that vertical.
      */
-    record Force(
-            double underPositive, double underNegative, ReviewItem.@Nullable Wind wind) {}
+    record Force(double underPositive, double underNegative, ReviewItem.@Nullable Wind wind) {}
 
     private final ReviewContext context;
     private final Bay bay;
@@ -188,8 +187,7 @@ final class VerticalReview {
         }
     }
 
-    private void handOn(
-            MullionLine held, FramingResult result, ReviewItem.@Nullable Wind wind) {
+    private void handOn(MullionLine held, FramingResult result, ReviewItem.@Nullable Wind wind) {
         for (FramingResult.Reaction reaction : result.reactions()) {
             Anchor anchor = held.anchorAt(bay, reaction.at().si());
             if (anchor != null
@@ -197,9 +195,7 @@ final class VerticalReview {
                     && reaction.underNegative() != null) {
                 Force force =
                         new Force(
-                                reaction.underPositive().si(),
-                                reaction.underNegative().si(),
-                                wind);
+                                reaction.underPositive().si(), reaction.underNegative().si(), wind);
                 forces.merge(anchor.id(), force, VerticalReview::greater);
             }
         }

@@ -44,8 +44,7 @@ final class WallWind {
                 SitePressures computed =
                         given == null || step.meanRoofHeight() == null
                                 ? site
-                                : SitePressures.of(
-                                        given.withMeanRoofHeight(step.meanRoofHeight()));
+                                : SitePressures.of(given.withMeanRoofHeight(step.meanRoofHeight()));
                 parts.add(
                         new ZoneMap.Part(
                                 step.from(),
@@ -55,9 +54,7 @@ final class WallWind {
                                 cornerZones(face.id(), computed)));
             }
             ZoneScheme scheme = scheme();
-            maps.put(
-                    face.id(),
-                    new ZoneMap(face, parts, scheme == null ? null : scheme.middle()));
+            maps.put(face.id(), new ZoneMap(face, parts, scheme == null ? null : scheme.middle()));
         }
     }
 

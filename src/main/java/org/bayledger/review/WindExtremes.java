@@ -55,8 +55,7 @@ final class WindExtremes {
 
     /** Those of the whole document's components, as if they stood at an elevation's top. */
     Map<ReviewResult.Component, Extremes> atTop(Elevation face) {
-        Map<ReviewResult.Component, Extremes> kinds =
-                new EnumMap<>(ReviewResult.Component.class);
+        Map<ReviewResult.Component, Extremes> kinds = new EnumMap<>(ReviewResult.Component.class);
         ofAll.forEach(
                 (kind, extremes) -> kinds.put(kind, new Extremes(extremes.area(), face.top())));
         return kinds;

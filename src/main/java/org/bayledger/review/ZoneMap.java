@@ -114,8 +114,8 @@ final class ZoneMap {
     }
 
     /**
-     * Level, m, at which a cell's pressures are read for something whose top is at a level: that
-     * of its own top, and in a cell that ends below the elevation's top not more than the cell's.
+     * Level, m, at which a cell's pressures are read for something whose top is at a level: that of
+     * its own top, and in a cell that ends below the elevation's top not more than the cell's.
      */
     double level(Cell cell, double top) {
         return cell.top() >= face.top() - Layout.TOUCH ? top : Math.min(top, cell.top());
@@ -208,14 +208,7 @@ final class ZoneMap {
             return;
         }
         for (ZoneStrip strip : part.zones().strips(from, to, corners)) {
-            add(
-                    new Cell(
-                            strip.from(),
-                            strip.to(),
-                            bottom,
-                            top,
-                            strip.zone(),
-                            part.computed()));
+            add(new Cell(strip.from(), strip.to(), bottom, top, strip.zone(), part.computed()));
         }
     }
 

@@ -27,8 +27,7 @@ final class SpecifiedCheck {
     private final SpecifiedComparison comparison;
     private final List<Finding> findings = new ArrayList<>();
 
-    private SpecifiedCheck(
-            WindRequest request, SpecifiedPressures specified, Reporting reporting) {
+    private SpecifiedCheck(WindRequest request, SpecifiedPressures specified, Reporting reporting) {
         this.request = request;
         this.specified = specified;
         this.reporting = reporting;
@@ -36,8 +35,7 @@ final class SpecifiedCheck {
         comparison = new SpecifiedComparison(specified, reporting);
     }
 
-    static WindResult run(
-            WindRequest request, SpecifiedPressures specified, Reporting reporting) {
+    static WindResult run(WindRequest request, SpecifiedPressures specified, Reporting reporting) {
         return new SpecifiedCheck(request, specified, reporting).run();
     }
 

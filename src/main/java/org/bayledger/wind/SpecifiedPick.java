@@ -80,7 +80,10 @@ public record SpecifiedPick(
                         case "SPECIFIED_ZONE_MISSING" ->
                                 "No pressures are specified for " + where + ".";
                         case "SPECIFIED_HEIGHT_MISSING" ->
-                                "No pressures are specified for " + where + heights(reporting) + ".";
+                                "No pressures are specified for "
+                                        + where
+                                        + heights(reporting)
+                                        + ".";
                         case "SPECIFIED_AREA_MISSING" ->
                                 "The pressures specified for "
                                         + where
@@ -94,8 +97,7 @@ public record SpecifiedPick(
                                         + where
                                         + " in this line of the table.";
                     };
-            return Finding.action(
-                    code, pointer, text + " It is not assumed; have it called out.");
+            return Finding.action(code, pointer, text + " It is not assumed; have it called out.");
         }
 
         private String heights(Reporting reporting) {

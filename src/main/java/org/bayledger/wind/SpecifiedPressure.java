@@ -27,8 +27,7 @@ public record SpecifiedPressure(
         @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE) @Nullable Double to,
         @Measured(value = Dimension.AREA, sign = Sign.POSITIVE) @Nullable Double effectiveWindArea,
         @Measured(value = Dimension.PRESSURE, sign = Sign.POSITIVE) @Nullable Double positive,
-        @Measured(value = Dimension.PRESSURE, sign = Sign.NOT_POSITIVE) @Nullable
-                Double negative) {
+        @Measured(value = Dimension.PRESSURE, sign = Sign.NOT_POSITIVE) @Nullable Double negative) {
 
     /** Heights nearer than this are one, m. */
     static final double TOUCH = 0.001;
@@ -43,7 +42,9 @@ public record SpecifiedPressure(
                 "/negative",
                 "must be below zero; leave it out where none was specified");
         faults.require(
-                from == null || to == null || to - from > TOUCH, "/to", "must be greater than from");
+                from == null || to == null || to - from > TOUCH,
+                "/to",
+                "must be greater than from");
         faults.throwIfAny();
     }
 

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Wind pressures that come with the job, from the engineer of record or a wind tunnel, and are used
- * instead of computed ones. Between the areas of a table that of the next smaller one is used, which
- * is never less; nothing is assumed where the table says nothing.
+ * instead of computed ones. Between the areas of a table that of the next smaller one is used,
+ * which is never less; nothing is assumed where the table says nothing.
  *
  * @param source where they come from, as a reviewer would cite it
  * @param basis level of all of them
@@ -28,8 +28,8 @@ import org.jspecify.annotations.Nullable;
 public record SpecifiedPressures(
         @NotBlank @Size(max = 500) String source,
         LoadBasis basis,
-        @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE, max = 2000) @Nullable
-                Double zoneWidth,
+        @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE, max = 2000)
+                @Nullable Double zoneWidth,
         @NotEmpty @Size(max = 500) List<SpecifiedPressure> pressures) {
 
     public SpecifiedPressures {
@@ -42,8 +42,7 @@ public record SpecifiedPressures(
             ZoneScheme own = scheme(line.zone());
             if (own == null) {
                 faults.outOfRange(
-                        at + "/zone",
-                        "must be 4 or 5 (ASCE/SEI 7), or A, B or C (EN 1991-1-4)");
+                        at + "/zone", "must be 4 or 5 (ASCE/SEI 7), or A, B or C (EN 1991-1-4)");
             } else if (scheme == null) {
                 scheme = own;
             } else {

@@ -15,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param zoneWidth width of the outermost end zone at outside corners: a of ASCE/SEI 7, e/5 of EN
  *     1991-1-4; null where it was neither specified nor a site given
  * @param velocityPressureAtRoof velocity pressure at the roof: qh of ASCE/SEI 7, strength level and
- *     in 7-22 without the directionality factor; qp(h) of EN 1991-1-4; null without a
- *     site
+ *     in 7-22 without the directionality factor; qp(h) of EN 1991-1-4; null without a site
  * @param components the pressures, in the order of the request
  */
 public record WindResult(

@@ -34,8 +34,7 @@ class ElevationZonesTest {
     }
 
     private static long feet(Quantity quantity) {
-        assertThat(quantity.si() / FOOT)
-                .isCloseTo(Math.rint(quantity.si() / FOOT), within(1e-6));
+        assertThat(quantity.si() / FOOT).isCloseTo(Math.rint(quantity.si() / FOOT), within(1e-6));
         return Math.round(quantity.si() / FOOT);
     }
 
@@ -151,8 +150,14 @@ class ElevationZonesTest {
                         "steps",
                         List.of(
                                 Map.of(
-                                        "from", "0 ft", "to", "40 ft", "height", "48 ft",
-                                        "meanRoofHeight", "48 ft"),
+                                        "from",
+                                        "0 ft",
+                                        "to",
+                                        "40 ft",
+                                        "height",
+                                        "48 ft",
+                                        "meanRoofHeight",
+                                        "48 ft"),
                                 Map.of("from", "40 ft", "to", "120 ft", "height", "98 ft")));
         double qh =
                 0.00256
@@ -190,19 +195,23 @@ class ElevationZonesTest {
         }
         assertThat(kinds)
                 .containsExactlyInAnyOrder(
-                        "4 LITE", "4 MULLION", "4 HORIZONTAL", "4 ANCHOR", "5 LITE", "5 MULLION",
-                        "5 HORIZONTAL", "5 ANCHOR");
+                        "4 LITE",
+                        "4 MULLION",
+                        "4 HORIZONTAL",
+                        "4 ANCHOR",
+                        "5 LITE",
+                        "5 MULLION",
+                        "5 HORIZONTAL",
+                        "5 ANCHOR");
     }
 
     /** An anchor shows the wind of the vertical whose reaction it takes. */
     @Test
     void anchorsShowZoneAndArea() {
         ReviewResult result = review(demo(2));
-        ReviewItem.Wind anchor =
-                item(result, "N-202/anchor/L2", "anchorage-movement").wind();
+        ReviewItem.Wind anchor = item(result, "N-202/anchor/L2", "anchorage-movement").wind();
         assertThat(anchor.governingZone()).isEqualTo("5");
-        assertThat(anchor)
-                .isEqualTo(item(result, "N-202/mullion/1", "framing").wind());
+        assertThat(anchor).isEqualTo(item(result, "N-202/mullion/1", "framing").wind());
         assertThat(anchor.negative().value(UnitSystem.US)).isNotNull();
     }
 

@@ -77,7 +77,9 @@ class SpecifiedReviewTest {
                 .isEqualTo("5");
     }
 
-    /** 30 psf at allowable-stress level is less than 0.6 x 55.48 psf, though 60 at strength isn't. */
+    /**
+     * 30 psf at allowable-stress level is less than 0.6 x 55.48 psf, though 60 at strength isn't.
+     */
     @Test
     void comparisonIsMadeOnOneBasis() {
         ReviewResult low =
@@ -90,7 +92,8 @@ class SpecifiedReviewTest {
                                         .contains("negative", "zone 5", "-30 psf", "-33.29 psf"));
         assertThat(item(low, "N-203/lite/1-1", "glass").verdict())
                 .isEqualTo(item(review(demo(2)), "N-203/lite/1-1", "glass").verdict());
-        ReviewResult strength = review(with("STRENGTH", full("4", "-31 psf"), full("5", "-50 psf")));
+        ReviewResult strength =
+                review(with("STRENGTH", full("4", "-31 psf"), full("5", "-50 psf")));
         assertThat(texts(strength, "SPECIFIED_BELOW_COMPUTED"))
                 .anySatisfy(text -> assertThat(text).contains("-50 psf", "-55.48 psf"))
                 .anySatisfy(text -> assertThat(text).contains("positive", "25 psf", "30.26 psf"))
@@ -116,8 +119,7 @@ class SpecifiedReviewTest {
         assertThat(codes(result, "N-201/lite/1-1")).contains("SPECIFIED_SIGN_MISSING");
         assertThat(item(result, "N-202/mullion/1", "framing").verdict())
                 .isEqualTo(Verdict.UNDETERMINED);
-        assertThat(item(result, "N-203/lite/1-1", "glass").verdict())
-                .isEqualTo(Verdict.SATISFIED);
+        assertThat(item(result, "N-203/lite/1-1", "glass").verdict()).isEqualTo(Verdict.SATISFIED);
     }
 
     @Test
@@ -143,13 +145,24 @@ class SpecifiedReviewTest {
                 review(
                         with(
                                 "ALLOWABLE_STRESS",
-                                line("4", "to", "20 ft", "positive", "25 psf", "negative", "-20 psf"),
                                 line(
-                                        "4", "from", "30 ft", "positive", "25 psf", "negative",
+                                        "4",
+                                        "to",
+                                        "20 ft",
+                                        "positive",
+                                        "25 psf",
+                                        "negative",
+                                        "-20 psf"),
+                                line(
+                                        "4",
+                                        "from",
+                                        "30 ft",
+                                        "positive",
+                                        "25 psf",
+                                        "negative",
                                         "-20 psf"),
                                 full("5", "-35 psf")));
-        assertThat(item(result, "N-203/lite/1-1", "glass").verdict())
-                .isEqualTo(Verdict.SATISFIED);
+        assertThat(item(result, "N-203/lite/1-1", "glass").verdict()).isEqualTo(Verdict.SATISFIED);
         for (String lite : List.of("N-203/lite/1-2", "N-203/lite/1-3")) {
             assertThat(item(result, lite, "glass").verdict()).isEqualTo(Verdict.UNDETERMINED);
             assertThat(item(result, lite, "glass").findings())
@@ -169,14 +182,29 @@ class SpecifiedReviewTest {
                         with(
                                 "ALLOWABLE_STRESS",
                                 line(
-                                        "4", "effectiveWindArea", "20 ft2", "positive", "25 psf",
-                                        "negative", "-25 psf"),
+                                        "4",
+                                        "effectiveWindArea",
+                                        "20 ft2",
+                                        "positive",
+                                        "25 psf",
+                                        "negative",
+                                        "-25 psf"),
                                 line(
-                                        "4", "effectiveWindArea", "50 ft2", "positive", "22 psf",
-                                        "negative", "-22 psf"),
+                                        "4",
+                                        "effectiveWindArea",
+                                        "50 ft2",
+                                        "positive",
+                                        "22 psf",
+                                        "negative",
+                                        "-22 psf"),
                                 line(
-                                        "4", "effectiveWindArea", "100 ft2", "positive", "20 psf",
-                                        "negative", "-20 psf"),
+                                        "4",
+                                        "effectiveWindArea",
+                                        "100 ft2",
+                                        "positive",
+                                        "20 psf",
+                                        "negative",
+                                        "-20 psf"),
                                 full("5", "-35 psf")));
         assertThat(item(result, "N-202/lite/2-2", "glass").wind().negative().si() / PSF)
                 .isCloseTo(-22, within(1e-6));
@@ -226,9 +254,17 @@ class SpecifiedReviewTest {
                                         "STRENGTH",
                                         full("4", "-25 psf"),
                                         line("4", "from", "20 ft", "negative", "-30 psf"),
-                                        line("5", "effectiveWindArea", "20 ft2", "negative",
+                                        line(
+                                                "5",
+                                                "effectiveWindArea",
+                                                "20 ft2",
+                                                "negative",
                                                 "-30 psf"),
-                                        line("5", "effectiveWindArea", "50 ft2", "negative",
+                                        line(
+                                                "5",
+                                                "effectiveWindArea",
+                                                "50 ft2",
+                                                "negative",
                                                 "-40 psf"),
                                         line("5", "negative", "-40 psf"),
                                         line("A", "negative", "-40 psf"))))
