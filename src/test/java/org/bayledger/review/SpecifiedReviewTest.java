@@ -39,8 +39,7 @@ class SpecifiedReviewTest {
         return line(zone, "positive", "25 psf", "negative", suction);
     }
 
-    @SafeVarargs
-    private static Map<String, Object> with(String basis, Map<String, Object>... lines) {
+    private static Map<String, Object> with(String basis, Object... lines) {
         Map<String, Object> tree = demo(2);
         tree.put(
                 "specifiedPressures",
