@@ -201,9 +201,9 @@ final class AnchorageFindings {
                                                 ? "Creep of slabs (slabCreepDeflection of each"
                                                         + " anchor)"
                                                 : "Creep of columns (columnCreep)")
-                                + " was not given for all of this run and is in the numbers only as"
-                                + " far as it was, or as the other movements given hold it. Give 0"
-                                + " where there is none."));
+                                + " was not given throughout: what was not given is not in the"
+                                + " numbers, unless the other movements hold it. Give 0 where there"
+                                + " is none."));
     }
 
     /** A joint narrower than it must be. */

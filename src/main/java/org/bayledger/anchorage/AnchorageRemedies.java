@@ -101,6 +101,9 @@ final class AnchorageRemedies {
             kept = allowable(anchor) >= allowable(kept) ? anchor : kept;
             weight += anchor.deadLoadReaction() == null ? 0 : anchor.deadLoadReaction();
         }
+        if (weight > 0 && fixed.stream().anyMatch(a -> a.deadLoadReaction() == null)) {
+            return; // what the one that stays would carry is not known
+        }
         for (Anchor anchor : fixed) {
             if (anchor.equals(kept)) {
                 continue;
@@ -122,7 +125,7 @@ final class AnchorageRemedies {
             }
             changes.anchors.set(i, anchor.withRole(Anchor.Role.WIND_LOAD, reaction));
         }
-        if (moved && kept.deadLoadReaction() != null) {
+        if (moved) {
             int i = changes.index(kept.id());
             String to = reporting.atLeast(Dimension.FORCE, weight);
             changes.also("/anchors/" + i + "/deadLoadReaction", to);

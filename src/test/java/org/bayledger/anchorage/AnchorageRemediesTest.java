@@ -42,6 +42,43 @@ class AnchorageRemediesTest {
         return JSON.writeValueAsBytes(root);
     }
 
+    /** Of two fixed anchors the stronger stays and takes 300 and 150 lbf, for which it is too weak. */
+    @Test
+    void releasedAnchorHandsItsWeightOn() {
+        String both =
+                AnchorageMovementCheckTest.SOUND
+                        .replace(
+                                "28 ft\",\"role\"",
+                                "28 ft\",\"deadLoadReaction\":\"300 lbf\",\"allowableDeadLoadForce\":\"400 lbf\",\"role\"")
+                        .replace(
+                                "40 ft\",\"role\":\"WIND",
+                                "40 ft\",\"deadLoadReaction\":\"150 lbf\",\"allowableDeadLoadForce\":\"300 lbf\","
+                                        + "\"role\":\"DEAD");
+        Remedy remedy =
+                run(both.getBytes(StandardCharsets.UTF_8), UnitSystem.US)
+                        .outcome()
+                        .remedies()
+                        .get(0);
+        assertThat(remedy.changes())
+                .contains(
+                        new Remedy.Change("/anchors/2/role", "WIND_LOAD"),
+                        new Remedy.Change("/anchors/2/deadLoadReaction", "0 N"))
+                .anySatisfy(
+                        change -> {
+                            assertThat(change.pointer()).isEqualTo("/anchors/1/deadLoadReaction");
+                            assertThat(String.valueOf(change.to())).startsWith("45");
+                        })
+                .anySatisfy(
+                        change ->
+                                assertThat(change.pointer())
+                                        .isEqualTo("/anchors/1/allowableDeadLoadForce"));
+        assertThat(remedy.text()).contains("Slot L4, so that L3 alone carries the weight");
+        // half of the weights: what stays would carry is not known, and nothing is offered
+        String half = both.replace("\"deadLoadReaction\":\"300 lbf\",", "");
+        assertThat(run(half.getBytes(StandardCharsets.UTF_8), UnitSystem.US).outcome().remedies())
+                .isEmpty();
+    }
+
     @Test
     void everyRemedyPassesWhenItIsApplied() {
         String sound = AnchorageMovementCheckTest.SOUND;
