@@ -183,4 +183,20 @@ public record GlassRequest(
                 bite,
                 minimumBite);
     }
+
+    GlassRequest withBite(double otherBite) {
+        return new GlassRequest(
+                practice,
+                width,
+                height,
+                supportedEdges,
+                spanDirection,
+                glass,
+                load,
+                breakageProbability,
+                centerDeflectionLimit,
+                sealedUnit,
+                otherBite,
+                minimumBite);
+    }
 }

@@ -202,37 +202,4 @@ class SealedUnitTest {
                                                 "," + SEALED.formatted(WINTER))))
                 .isInstanceOf(FaultsException.class);
     }
-
-    /** Pull-in against bite: EXCEEDED once less is left than asked for. */
-    @Test
-    void edgeMustKeepItsBite() {
-        List<String> panes = List.of(pane("6 mm", "FULLY_TEMPERED"));
-        String load = "{\"positive\":\"4 kPa\",\"negative\":\"-4 kPa\",\"duration\":\"3 s\"}";
-        GlassResult free = run(lite("1800 mm", "2000 mm", panes, load, ",\"bite\":\"12 mm\""));
-        double pullIn = free.panes().get(0).edgePullIn().si();
-        assertThat(pullIn).isBetween(0.0005, 0.005);
-        assertThat(free.biteLeft().si()).isCloseTo(0.012 - pullIn, within(1e-12));
-        assertThat(codes(free)).contains("BITE_LEFT");
-        GlassResult kept =
-                run(
-                        lite(
-                                "1800 mm",
-                                "2000 mm",
-                                panes,
-                                load,
-                                ",\"bite\":\"12 mm\",\"minimumBite\":\"8 mm\""));
-        GlassResult lost =
-                run(
-                        lite(
-                                "1800 mm",
-                                "2000 mm",
-                                panes,
-                                load,
-                                ",\"bite\":\"12 mm\",\"minimumBite\":\"11.8 mm\""));
-        assertThat(kept.outcome().verdict()).isEqualTo(free.outcome().verdict());
-        assertThat(codes(kept)).doesNotContain("BITE_LOST", "BITE_LEFT");
-        assertThat(lost.outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
-        assertThat(codes(lost)).contains("BITE_LOST");
-        assertThat(lost.outcome().utilization()).isCloseTo(pullIn / 0.0002, within(1e-6));
-    }
 }
