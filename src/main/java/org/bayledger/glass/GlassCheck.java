@@ -111,7 +111,7 @@ public final class GlassCheck {
         Double bite = request.bite();
         return bite == null || !sums.isLoaded() || sums.pullIns().contains(null)
                 ? null
-                : length(bite - sums.greatestPullIn());
+                : length(bite - sums.greatestBiteLoss());
     }
 
     private static Quantity length(double metres) {

@@ -244,13 +244,15 @@ final class GlassFindings {
         if (bite == null || !sums.isLoaded()) {
             return;
         }
+        double rest = bite - sums.greatestBiteLoss();
         String left =
-                "As the glass bends, the middle of an edge moves in by "
-                        + reporting.text(Dimension.LENGTH, sums.greatestPullIn())
-                        + " at mid-depth; "
-                        + reporting.text(Dimension.LENGTH, bite - sums.greatestPullIn())
+                "As the glass bends, "
+                        + reporting.text(Dimension.LENGTH, sums.greatestBiteLoss())
+                        + " is drawn out of the bite of the worst edge (the sill edge stays on its"
+                        + " blocks, the head takes both); "
+                        + (rest > 0 ? reporting.text(Dimension.LENGTH, rest) : "nothing")
                         + " of the bite is left";
-        if (least == null) {
+        if (least == null && sums.biteUtilization() <= 1) {
             findings.add(
                     Finding.info(
                             "BITE_LEFT",
@@ -264,7 +266,12 @@ final class GlassFindings {
                     Finding.action(
                             "BITE_LOST",
                             "/bite",
-                            left + ", less than " + reporting.text(Dimension.LENGTH, least) + "."));
+                            left
+                                    + (least == null
+                                            ? ": the edge leaves the pocket."
+                                            : ", less than "
+                                                    + reporting.text(Dimension.LENGTH, least)
+                                                    + ".")));
         }
     }
 
@@ -278,13 +285,13 @@ final class GlassFindings {
                         "PANES_TOUCH",
                         "/sealedUnit",
                         "The middles of two panes touch (%s); neither model holds then."
-                                .formatted(SealedUnitCheck.words(each)));
+                                .formatted(SealedUnitTrace.words(each)));
             } else if (each.utilization() == null) {
                 undetermined(
                         "SEALED_CAVITY_BEYOND_SOLUTION",
                         "/sealedUnit",
                         "The pressure on a pane (%s) is beyond what the plate solution covers."
-                                .formatted(SealedUnitCheck.words(each)));
+                                .formatted(SealedUnitTrace.words(each)));
             }
         }
         SealedUnitResult.Case worst = SealedUnitCheck.worst(sealed);
@@ -295,7 +302,7 @@ final class GlassFindings {
                 "By the sealed-cavity model a pane reaches %s of its resistance (%s)."
                         .formatted(
                                 reporting.text(Dimension.NONE, worst.utilization()),
-                                SealedUnitCheck.words(worst));
+                                SealedUnitTrace.words(worst));
         if (worst.utilization() > 1) {
             undetermined(
                     "SEALED_CAVITY_EXCEEDS_RESISTANCE",

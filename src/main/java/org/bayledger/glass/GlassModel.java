@@ -79,6 +79,21 @@ record GlassModel(double width, double height, double span) {
     }
 
     /**
+     * What bending draws out of the bite of the worst edge, m: at a jamb the pull-in of the
+     * vertical edge, at the head that of both horizontal ones, since the weight of the lite keeps
+     * the sill edge on its setting blocks. Geometry; the lite stands in the middle of its opening.
+     */
+    double biteLoss(PlateResponse response) {
+        if (span > 0) {
+            return span < height ? response.longEdgePullIn() : 2 * response.longEdgePullIn();
+        }
+        boolean upright = height >= width;
+        double vertical = upright ? response.longEdgePullIn() : response.shortEdgePullIn();
+        double horizontal = upright ? response.shortEdgePullIn() : response.longEdgePullIn();
+        return Math.max(vertical, 2 * horizontal);
+    }
+
+    /**
      * The pressure, Pa, at which annealed glass breaks with a probability.
      *
      * @param thickness m

@@ -16,12 +16,13 @@ import org.bayledger.glazing.HeatTreatment;
 import org.bayledger.glazing.NominalThickness;
 import org.bayledger.glazing.Pane;
 import org.bayledger.quantity.Dimension;
+import org.bayledger.quantity.Quantity;
 import org.bayledger.quantity.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Changes that make a lite pass that does not: thicker glass, stronger heat treatment, a smaller
- * lite; each computed anew and offered only where it keeps every limit and nothing about the glass
+ * lite, more bite; each computed anew and offered only where it keeps every limit and nothing about the glass
  * stays in doubt. What stays open whatever the glass, such as a duration that was not given, is
  * said beside it; under a load beyond the practice nothing is offered.
  */
@@ -40,6 +41,11 @@ final class GlassRemedies {
 
     /** A lite is not made smaller than half its size. */
     private static final double SMALLEST_SHARE = 0.5;
+
+    /** A bite is offered to three digits and a little more than is needed. */
+    private static final int BITE_DIGITS = 3;
+
+    private static final double ROUNDING = 1 + 1e-5;
 
     private final GlassRequest request;
     private final AllowableLoad load;
@@ -73,6 +79,7 @@ final class GlassRemedies {
             search.stronger(all);
         }
         search.smaller();
+        search.moreBite(failed);
         return List.copyOf(search.remedies);
     }
 
@@ -86,7 +93,7 @@ final class GlassRemedies {
                 }
                 glass = glass.withPane(index, next);
             }
-            LiteSums sums = sums(request.withGlass(glass));
+            LiteSums sums = sums(glass);
             if (sums != null && sums.passes()) {
                 GlassBuildUp found = glass;
                 offer(
@@ -142,7 +149,7 @@ final class GlassRemedies {
                 }
                 glass = glass.withPane(index, now.with(next));
             }
-            LiteSums sums = sums(request.withGlass(glass));
+            LiteSums sums = sums(glass);
             if (sums != null && sums.passes()) {
                 List<Change> changes = new ArrayList<>();
                 List<String> words = new ArrayList<>();
@@ -229,6 +236,27 @@ final class GlassRemedies {
         return reporting.units() == UnitSystem.US;
     }
 
+    /** The least bite at which the lite passes, where nothing else stands against it. */
+    private void moreBite(LiteSums failed) {
+        if (failed.biteUtilization() <= 1) {
+            return;
+        }
+        Quantity bite =
+                Quantity.roundedUp(
+                        Dimension.LENGTH,
+                        failed.biteNeeded() * ROUNDING,
+                        reporting.units(),
+                        BITE_DIGITS);
+        LiteSums sums = sums(request.withBite(bite.si()));
+        if (sums != null && sums.passes()) {
+            String text = bite.text(reporting.units());
+            offer(
+                    "Pockets with more bite, " + text + " on each edge",
+                    List.of(new Change("/bite", text)),
+                    sums);
+        }
+    }
+
     private @Nullable LiteSums passing(String side, int steps) {
         double size = steps * step();
         LiteSums sums =
@@ -239,9 +267,22 @@ final class GlassRemedies {
         return sums != null && sums.passes() ? sums : null;
     }
 
+    /** The same with other glass; null likewise, and where such a request is refused. */
+    private @Nullable LiteSums sums(GlassBuildUp glass) {
+        try {
+            return sums(request.withGlass(glass));
+        } catch (FaultsException refused) {
+            return null;
+        }
+    }
+
+    /**
+     * The lite changed; null where it is not covered or a sealed cavity would leave it in doubt.
+     */
     private @Nullable LiteSums sums(GlassRequest changed) {
         try {
-            return LiteSums.of(changed, load);
+            LiteSums sums = LiteSums.of(changed, load);
+            return sums.passes() && !SealedUnitCheck.passes(changed, load) ? null : sums;
         } catch (FaultsException beyond) {
             return null;
         }

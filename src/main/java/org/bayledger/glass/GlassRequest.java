@@ -249,4 +249,21 @@ public record GlassRequest(
                 minimumBite,
                 edgeSupport);
     }
+
+    GlassRequest withBite(double otherBite) {
+        return new GlassRequest(
+                practice,
+                width,
+                height,
+                supportedEdges,
+                spanDirection,
+                glass,
+                load,
+                breakageProbability,
+                centerDeflectionLimit,
+                sealedUnit,
+                otherBite,
+                minimumBite,
+                edgeSupport);
+    }
 }

@@ -21,8 +21,10 @@ import org.jspecify.annotations.Nullable;
  *     holds
  * @param weight mass of the lite from nominal thicknesses, interlayers included, spacers not
  * @param area width times height
- * @param biteLeft bite less the greatest pull-in of an edge under the greater design pressure; null
- *     where no bite was given or the deflection is beyond what is tabulated
+ * @param biteLeft bite left on the worst edge under the greater design pressure, the lite in the
+ *     middle of its opening: at a jamb after the pull-in of that edge, at the head after that of
+ *     both horizontal edges, since the sill edge stays on its setting blocks; null where no bite
+ *     was given or the deflection is beyond what is tabulated
  * @param sealedUnit what the sealed-cavity model says, beside the practice; null where the request
  *     describes no sealed unit
  * @param aspectRatio longer over shorter side

@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param deflections deflection of the middle of each pane, m; null where no pressure was called
  *     out or the deflection is beyond what is tabulated
  * @param pullIns how far an edge of each pane moves in, m; null likewise
+ * @param biteLosses what bending draws out of the bite of the worst edge of each pane, m; null
+ *     likewise
  * @param probabilities probability of breakage of each pane as if annealed; null likewise
  * @param load the pressures at the level at which glass is checked
  * @param governingPane index of the pane of least resistance
@@ -28,6 +30,7 @@ record LiteSums(
         List<PaneSums> panes,
         List<@Nullable Double> deflections,
         List<@Nullable Double> pullIns,
+        List<@Nullable Double> biteLosses,
         List<@Nullable Double> probabilities,
         AllowableLoad load,
         int governingPane,
@@ -47,6 +50,7 @@ record LiteSums(
         int governing = 0;
         List<@Nullable Double> deflections = new ArrayList<>(panes.size());
         List<@Nullable Double> pullIns = new ArrayList<>(panes.size());
+        List<@Nullable Double> biteLosses = new ArrayList<>(panes.size());
         List<@Nullable Double> probabilities = new ArrayList<>(panes.size());
         boolean called = load.positive() != null || load.negative() != null;
         for (int i = 0; i < panes.size(); i++) {
@@ -56,6 +60,7 @@ record LiteSums(
             }
             deflections.add(called ? pane.centerDeflection(model, load.greatest()) : null);
             pullIns.add(called ? pane.edgePullIn(model, load.greatest()) : null);
+            biteLosses.add(called ? pane.biteLoss(model, load.greatest()) : null);
             probabilities.add(
                     called
                             ? pane.probability(
@@ -66,6 +71,7 @@ record LiteSums(
                 panes,
                 deflections,
                 pullIns,
+                biteLosses,
                 probabilities,
                 load,
                 governing,
@@ -101,13 +107,11 @@ record LiteSums(
         return deflectionLimit == null ? 0 : greatest / deflectionLimit;
     }
 
-    /**
-     * Greatest movement of an edge of a pane in the plane of the glass, m; 0 where none is known.
-     */
-    double greatestPullIn() {
+    /** What bending draws out of the bite of the worst edge, m; 0 where none is known. */
+    double greatestBiteLoss() {
         double greatest = 0;
-        for (Double pullIn : pullIns) {
-            greatest = Math.max(greatest, pullIn == null ? 0 : pullIn);
+        for (Double loss : biteLosses) {
+            greatest = Math.max(greatest, loss == null ? 0 : loss);
         }
         return greatest;
     }
@@ -122,17 +126,21 @@ record LiteSums(
         return greatest;
     }
 
+    /** Bite that the pockets need: what has to be left and what bending draws out, m. */
+    double biteNeeded() {
+        return (minimumBite == null ? 0 : minimumBite) + greatestBiteLoss();
+    }
+
     /**
-     * Pull-in of the edge over what the bite allows; 0 where no least bite was given, infinite
-     * where the bite is too short even at rest.
+     * Bite needed over bite; 0 where no bite was given, or where no least bite was and something is
+     * left.
      */
     double biteUtilization() {
-        if (bite == null || minimumBite == null) {
+        if (bite == null || !isLoaded()) {
             return 0;
         }
-        double spare = bite - minimumBite;
-        double pullIn = greatestPullIn();
-        return spare > 0 ? pullIn / spare : spare == 0 && pullIn == 0 ? 1 : Double.MAX_VALUE;
+        double utilization = biteNeeded() / bite;
+        return minimumBite == null && utilization <= 1 ? 0 : utilization;
     }
 
     /** The greatest of the four. */

@@ -105,6 +105,14 @@ record PaneSums(
     }
 
     /**
+     * What bends out of the bite under its share of a pressure, m; null beyond what is tabulated.
+     */
+    @Nullable Double biteLoss(GlassModel model, double pressure) {
+        PlateResponse response = response(model, thickness.deflection(), pressure);
+        return response == null ? null : (Double) model.biteLoss(response);
+    }
+
+    /**
      * Probability of breakage under its share of a pressure as if annealed; null beyond what is
      * tabulated.
      */

@@ -3,8 +3,11 @@ package org.bayledger.glass;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.bayledger.check.AllowableLoad;
+import org.bayledger.check.FaultsException;
 import org.bayledger.check.Trace;
+import org.bayledger.check.TraceLevel;
 import org.bayledger.glass.SealedCavities.Sheet;
 import org.bayledger.glass.SealedCavities.State;
 import org.bayledger.glazing.Cavity;
@@ -19,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * winds, against what each pane resists alone.
  *
  * <pre>
- * R(d)  = NFL PF GTF(d)                       GTF of the single lite: the cavity is modelled
+ * R(d)  = NFL PF GTF(d)                       GTF of the pane in its unit, where more panes may break
  * u     = max( |q| / R(dw), |qc / R(dc) + (q - qc) / R(dw)|, |qc| / R(dc) )
  * </pre>
  *
@@ -29,7 +32,10 @@ import org.jspecify.annotations.Nullable;
  * combining loads of different durations, from memory), which is the middle term; heat-treated
  * glass takes the practice's factor for 30 d for any climate longer than 3 s. A laminated pane
  * bends and is stressed with the interlayer of the wind's duration where there is wind, which draws
- * more of the climate's load, and resists the climate's part with that of the climate's duration.
+ * more of the climate's load, and resists the climate's part with that of the climate's duration. A
+ * cold interlayer is stiffer still and draws more again: with a laminated pane every case is also
+ * found with rigid interlayers, and the worse of the two is kept, as for the load share factor
+ * ({@link PaneSums}).
  */
 final class SealedUnitCheck {
 
@@ -37,6 +43,7 @@ final class SealedUnitCheck {
     private final GlassModel model;
     private final List<Member> gust;
     private final SealedUnit unit;
+    private final boolean rigid;
     private final List<SealedUnitResult.Case> cases = new ArrayList<>();
 
     /**
@@ -48,9 +55,10 @@ final class SealedUnitCheck {
      */
     private record Member(Sheet bending, Sheet stressed, double resistance) {}
 
-    private SealedUnitCheck(GlassRequest request, SealedUnit unit) {
+    private SealedUnitCheck(GlassRequest request, SealedUnit unit, boolean rigid) {
         this.request = request;
         this.unit = unit;
+        this.rigid = rigid;
         this.model = GlassModel.of(request);
         this.gust = members(request.load().durationOrShort());
     }
@@ -65,16 +73,47 @@ final class SealedUnitCheck {
         if (unit == null) {
             return null;
         }
-        SealedUnitCheck check = new SealedUnitCheck(request, unit);
+        SealedUnitCheck check = new SealedUnitCheck(request, unit, false);
+        List<SealedUnitResult.Case> found = check.run(load);
+        if (request.glass().panes().stream().anyMatch(Pane::isLaminated)) {
+            List<SealedUnitResult.Case> stiff = new SealedUnitCheck(request, unit, true).run(load);
+            List<SealedUnitResult.Case> soft = found;
+            found =
+                    IntStream.range(0, soft.size())
+                            .mapToObj(i -> worse(soft.get(i), stiff.get(i)))
+                            .toList();
+        }
+        SealedUnitResult result = new SealedUnitResult(found, greatest(found));
+        SealedUnitTrace.write(
+                unit, result, check.gust.stream().map(Member::resistance).toList(), trace);
+        return result;
+    }
+
+    /** Whether nothing about the sealed cavities is in doubt, or none are described. */
+    static boolean passes(GlassRequest request, AllowableLoad load) {
+        SealedUnitResult result = of(request, load, new Trace(TraceLevel.GOVERNING));
+        if (result == null || result.cases().isEmpty()) {
+            return true;
+        }
+        Double utilization = result.utilization();
+        return utilization != null && utilization <= 1;
+    }
+
+    private static SealedUnitResult.Case worse(
+            SealedUnitResult.Case one, SealedUnitResult.Case other) {
+        Double mine = one.utilization();
+        Double theirs = other.utilization();
+        return mine == null || (theirs != null && mine >= theirs) ? one : other;
+    }
+
+    private List<SealedUnitResult.Case> run(AllowableLoad load) {
         SealedUnit.Sealing sealed = unit.sealed();
-        check.winds(null, sealed.absolutePressure(), sealedTemperatures(request, sealed), load);
+        winds(null, sealed.absolutePressure(), sealedTemperatures(request, sealed), load);
         for (SealedUnit.Climate climate : unit.service()) {
             int cavities = request.glass().panes().size() - 1;
-            check.winds(climate, climate.absolutePressure(), climate.temperatures(cavities), load);
+            winds(climate, climate.absolutePressure(), climate.temperatures(cavities), load);
         }
-        SealedUnitResult result = new SealedUnitResult(check.cases, greatest(check.cases));
-        check.explain(result, trace);
-        return result;
+        return cases;
     }
 
     private static List<Double> sealedTemperatures(
@@ -245,11 +284,22 @@ final class SealedUnitCheck {
                     twoDurations && !LoadDuration.isShort(duration) ? LoadDuration.LONG : duration;
             members.add(
                     new Member(
-                            new Sheet(model, thickness.deflection()),
-                            new Sheet(model, thickness.stress()),
-                            base * GlassTypeFactor.of(List.of(pane), 0, lasting)));
+                            sheet(rigid ? thickness.onePiece() : thickness.deflection(), i),
+                            sheet(thickness.stress(), i),
+                            base * GlassTypeFactor.of(panes, i, lasting)));
         }
         return List.copyOf(members);
+    }
+
+    /** A sheet that the plate solution covers. */
+    private Sheet sheet(double thickness, int index) {
+        try {
+            model.greatestPressure(thickness);
+        } catch (IllegalArgumentException beyond) {
+            throw FaultsException.outOfRange(
+                    GlassRequest.panePointer(index), model.refusal(thickness));
+        }
+        return new Sheet(model, thickness);
     }
 
     private static @Nullable Double greatest(List<SealedUnitResult.Case> cases) {
@@ -276,60 +326,5 @@ final class SealedUnitCheck {
             }
         }
         return worst;
-    }
-
-    private void explain(SealedUnitResult result, Trace trace) {
-        String source = "Boyle and Gay-Lussac; large-deflection plate theory (von Karman)";
-        trace.detail(
-                "ps",
-                "absolute pressure when sealed",
-                Dimension.PRESSURE,
-                unit.sealed().absolutePressure(),
-                unit.sealed().pressure() == null
-                        ? "101 325 Pa (1 - 2.25577e-5 h)^5.25588"
-                        : "input",
-                unit.sealed().pressure() == null ? "ISO 2533:1975 (from memory)" : "input");
-        SealedUnitResult.Case worst = worst(result);
-        if (worst == null) {
-            return;
-        }
-        for (int i = 0; i < worst.panes().size(); i++) {
-            trace.detail(
-                    "q" + (i + 1),
-                    "net pressure on pane "
-                            + (i + 1)
-                            + " by the sealed-cavity model, "
-                            + words(worst),
-                    Dimension.PRESSURE,
-                    worst.panes().get(i).pressure().si(),
-                    "q_i = p_(i-1) - p_i, p_j V_j / T_j = ps A s_j / Ts,"
-                            + " V_j = A s_j - v_j(q_j) + v_(j+1)(q_(j+1))",
-                    source);
-            trace.detail(
-                    "R" + (i + 1),
-                    "pressure that pane " + (i + 1) + " resists alone under the wind's duration",
-                    Dimension.PRESSURE,
-                    gust.get(i).resistance(),
-                    "NFL x PF x GTF of the single lite",
-                    "ASTM E1300-16 (from memory)");
-        }
-        trace.detail(
-                "u,sealed",
-                "greatest utilization by the sealed-cavity model, " + words(worst),
-                Dimension.NONE,
-                worst.utilization() == null ? 0 : worst.utilization(),
-                "max(|q|/R(dw), |qc/R(dc) + (q - qc)/R(dw)|, |qc|/R(dc))",
-                "ASTM E1300-16, combining loads of different durations (from memory)");
-    }
-
-    /** A case in words. */
-    static String words(SealedUnitResult.Case each) {
-        String climate = each.climate() == null ? "as sealed" : each.climate();
-        return each.wind() == null
-                ? climate + ", without wind"
-                : climate
-                        + (each.wind() == PressureSign.POSITIVE
-                                ? ", positive wind"
-                                : ", negative wind");
     }
 }

@@ -66,15 +66,15 @@ class SealedUnitTest {
     }
 
     /**
-     * Without wind: 5.56 mm annealed resists NFL x 0.43 for 30 d, and uses |q| over that. The GTF
-     * of the single lite at 30 d is 0.43 (ASTM E1300-16, from memory).
+     * Without wind: 5.56 mm annealed resists NFL x 0.39 for 30 d, and uses |q| over that. The GTF
+     * of a like pair at 30 d is 0.39 (ASTM E1300-16, from memory).
      */
     @Test
     void climateAloneIsHeldAgainstTheLongDuration() {
         GlassResult result =
                 unit(List.of(pane("6 mm", "ANNEALED"), pane("6 mm", "ANNEALED")), WINTER);
         SealedUnitResult.PaneState pane = result.sealedUnit().cases().get(2).panes().get(0);
-        double resistance = result.panes().get(0).nonFactoredLoad().si() * 0.43;
+        double resistance = result.panes().get(0).nonFactoredLoad().si() * 0.39;
         assertThat(pane.utilization())
                 .isCloseTo(Math.abs(pane.pressure().si()) / resistance, within(1e-9));
     }
@@ -91,7 +91,7 @@ class SealedUnitTest {
         assertThat(constant).isPositive();
         assertThat(cases.get(3).panes().get(0).utilization())
                 .isCloseTo(
-                        constant / (0.43 * resistance) + (whole - constant) / resistance,
+                        constant / (0.39 * resistance) + (whole - constant) / (0.9 * resistance),
                         within(1e-9));
     }
 
@@ -201,38 +201,5 @@ class SealedUnitTest {
                                                 GUST,
                                                 "," + SEALED.formatted(WINTER))))
                 .isInstanceOf(FaultsException.class);
-    }
-
-    /** Pull-in against bite: EXCEEDED once less is left than asked for. */
-    @Test
-    void edgeMustKeepItsBite() {
-        List<String> panes = List.of(pane("6 mm", "FULLY_TEMPERED"));
-        String load = "{\"positive\":\"4 kPa\",\"negative\":\"-4 kPa\",\"duration\":\"3 s\"}";
-        GlassResult free = run(lite("1800 mm", "2000 mm", panes, load, ",\"bite\":\"12 mm\""));
-        double pullIn = free.panes().get(0).edgePullIn().si();
-        assertThat(pullIn).isBetween(0.0005, 0.005);
-        assertThat(free.biteLeft().si()).isCloseTo(0.012 - pullIn, within(1e-12));
-        assertThat(codes(free)).contains("BITE_LEFT");
-        GlassResult kept =
-                run(
-                        lite(
-                                "1800 mm",
-                                "2000 mm",
-                                panes,
-                                load,
-                                ",\"bite\":\"12 mm\",\"minimumBite\":\"8 mm\""));
-        GlassResult lost =
-                run(
-                        lite(
-                                "1800 mm",
-                                "2000 mm",
-                                panes,
-                                load,
-                                ",\"bite\":\"12 mm\",\"minimumBite\":\"11.8 mm\""));
-        assertThat(kept.outcome().verdict()).isEqualTo(free.outcome().verdict());
-        assertThat(codes(kept)).doesNotContain("BITE_LOST", "BITE_LEFT");
-        assertThat(lost.outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
-        assertThat(codes(lost)).contains("BITE_LOST");
-        assertThat(lost.outcome().utilization()).isCloseTo(pullIn / 0.0002, within(1e-6));
     }
 }
