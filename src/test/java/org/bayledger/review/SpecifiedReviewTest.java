@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import org.bayledger.check.Fault;
 import org.bayledger.check.FaultsException;
+import org.bayledger.check.LoadBasis;
 import org.bayledger.check.Verdict;
 import org.bayledger.glass.GlassRequest;
 import org.junit.jupiter.api.Test;
@@ -69,6 +70,7 @@ class SpecifiedReviewTest {
         assertThat(lite.wind().source()).isEqualTo(PressureSource.SPECIFIED);
         GlassRequest request = (GlassRequest) lite.inputs();
         assertThat(request.load().pressure().negative() / PSF).isCloseTo(-25, within(1e-6));
+        assertThat(request.load().pressure().basis()).isEqualTo(LoadBasis.ALLOWABLE_STRESS);
         assertThat(codes(result, ""))
                 .contains("SPECIFIED_PRESSURES_GOVERN")
                 .doesNotContain("SPECIFIED_BELOW_COMPUTED");
