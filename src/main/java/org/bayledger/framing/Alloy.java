@@ -61,7 +61,7 @@ public enum Alloy {
     }
 
     /** Yield strength Fty, Pa, which is that in compression Fcy as well for these extrusions. */
-    double yield() {
+    double yieldStrength() {
         return yield;
     }
 

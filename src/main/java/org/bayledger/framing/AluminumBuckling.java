@@ -25,7 +25,7 @@ final class AluminumBuckling {
     private final double yield;
 
     AluminumBuckling(Alloy alloy) {
-        this.yield = alloy.yield();
+        this.yield = alloy.yieldStrength();
     }
 
     /**
