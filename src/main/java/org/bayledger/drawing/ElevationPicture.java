@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.bayledger.quantity.Quantity;
 import org.bayledger.review.Bay;
@@ -15,6 +16,7 @@ import org.bayledger.review.ReviewItem;
 import org.bayledger.review.ReviewResult;
 import org.bayledger.review.ReviewResult.Component;
 import org.bayledger.review.ReviewResult.WindRow;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a drawing of an elevation shows, taken from the review of its document.
@@ -63,9 +65,11 @@ record ElevationPicture(
                             .allMatch(kind -> same(pressures.get(kind), other.pressures.get(kind)));
         }
 
-        private static boolean same(WindRow one, WindRow other) {
-            return java.util.Objects.equals(one.positive(), other.positive())
-                    && java.util.Objects.equals(one.negative(), other.negative())
+        private static boolean same(@Nullable WindRow one, @Nullable WindRow other) {
+            return one != null
+                    && other != null
+                    && Objects.equals(one.positive(), other.positive())
+                    && Objects.equals(one.negative(), other.negative())
                     && one.effectiveWindArea().equals(other.effectiveWindArea())
                     && one.basis() == other.basis()
                     && one.source() == other.source();

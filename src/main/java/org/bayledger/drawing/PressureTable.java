@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.bayledger.check.LoadBasis;
@@ -168,7 +169,7 @@ record PressureTable(ElevationPicture picture, UnitSystem units) {
             String areas =
                     picture.rows().stream()
                             .map(row -> row.pressures().get(kind))
-                            .filter(java.util.Objects::nonNull)
+                            .filter(Objects::nonNull)
                             .map(row -> Words.together(row.effectiveWindArea().text(units)))
                             .distinct()
                             .collect(Collectors.joining(" or "));

@@ -65,15 +65,6 @@ final class Sheet {
         rectangle(stroke, box, "none");
     }
 
-    /** An area of white, which hides what was drawn before. */
-    void blank(Stroke stroke, Box box) {
-        rectangle(stroke, box, "white");
-    }
-
-    void solid(Box box) {
-        rectangle(Stroke.FINE, box, "black");
-    }
-
     /** An area filled with a pattern. */
     void area(Stroke stroke, Box box, Hatch hatch) {
         hatches.put(hatch.id(), hatch);
@@ -111,21 +102,6 @@ final class Sheet {
                         .map(point -> Svg.number(point.x()) + "," + Svg.number(point.y()))
                         .collect(Collectors.joining(" "));
         shapes.add(svg -> svg.empty("polyline", stroke.attributes(fill, "points", places)));
-    }
-
-    void circle(Stroke stroke, double x, double y, double radius, String fill) {
-        shapes.add(
-                svg ->
-                        svg.empty(
-                                "circle",
-                                stroke.attributes(
-                                        fill,
-                                        "cx",
-                                        Svg.number(x),
-                                        "cy",
-                                        Svg.number(y),
-                                        "r",
-                                        Svg.number(radius))));
     }
 
     /**

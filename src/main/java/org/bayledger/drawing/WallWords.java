@@ -110,7 +110,8 @@ record WallWords(ElevationPicture picture, PressureTable pressures) {
 
     /** Parts of a length to try, from the middle outward. */
     private static double place(int attempt) {
-        double step = (attempt + 1) / 2 / (double) TRIES;
-        return attempt % 2 == 0 ? 0.5 + step : 0.5 - step;
+        int steps = (attempt + 1) / 2;
+        double off = (double) steps / TRIES;
+        return attempt % 2 == 0 ? 0.5 + off : 0.5 - off;
     }
 }

@@ -108,7 +108,7 @@ final class Words {
     static List<String> wrap(String words, double size, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : clean(words).split(" ")) {
+        for (String word : clean(words).split(" ", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && width(longer, size) > width) {
                 lines.add(line);

@@ -1,5 +1,6 @@
 package org.bayledger.drawing;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -64,13 +65,13 @@ class DrawingEndpointTest {
         assertThat(drawn.statusCode()).as(drawn.body()).isEqualTo(200);
         assertThat(type(drawn)).isEqualTo("image/svg+xml");
         String hash = recorded.headers().firstValue("ETag").orElseThrow().substring(1, 13);
-        List<String> texts = Drawn.of(drawn.body().getBytes()).texts();
+        List<String> texts = Drawn.of(drawn.body().getBytes(UTF_8)).texts();
         assertThat(texts)
                 .contains(
                         "Revision 1, hash "
                                 + hash
                                 + ", recorded by engine 0.1.0, drawn by engine 0.1.0");
-        List<String> sent = Drawn.of(post(PATH, request("N")).body().getBytes()).texts();
+        List<String> sent = Drawn.of(post(PATH, request("N")).body().getBytes(UTF_8)).texts();
         assertThat(texts).containsAll(sent.stream().filter(t -> !t.startsWith("Engine")).toList());
 
         problem(

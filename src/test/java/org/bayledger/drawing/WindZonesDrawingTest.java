@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.bayledger.check.FaultsException;
@@ -108,10 +109,9 @@ class WindZonesDrawingTest {
         List<String> texts = drawn.texts();
         String said = drawn.elements("desc").get(0).getTextContent();
         for (ReviewResult.WindRow row : wall.pressures()) {
-            assertThat(row.positive()).isNotNull();
-            assertThat(row.negative()).isNotNull();
-            String toward = "+" + number(row.positive().text(units));
-            String away = "\u2212" + number(row.negative().text(units)).substring(1);
+            String toward = "+" + number(Objects.requireNonNull(row.positive()).text(units));
+            String suction = number(Objects.requireNonNull(row.negative()).text(units));
+            String away = "\u2212" + suction.substring(1);
             assertThat(texts).as("%s", row).contains(toward, away);
             assertThat(said).contains(toward + " / " + away);
         }
