@@ -71,6 +71,26 @@ final class Sheet {
         rectangle(stroke, box, hatch.fill());
     }
 
+    /** An area of white, which hides what was drawn before. */
+    void blank(Stroke stroke, Box box) {
+        rectangle(stroke, box, "white");
+    }
+
+    void circle(Stroke stroke, double x, double y, double radius, String fill) {
+        shapes.add(
+                svg ->
+                        svg.empty(
+                                "circle",
+                                stroke.attributes(
+                                        fill,
+                                        "cx",
+                                        Svg.number(x),
+                                        "cy",
+                                        Svg.number(y),
+                                        "r",
+                                        Svg.number(radius))));
+    }
+
     private void rectangle(Stroke stroke, Box box, String fill) {
         shapes.add(svg -> svg.empty("rect", stroke.attributes(fill, edges(box))));
     }

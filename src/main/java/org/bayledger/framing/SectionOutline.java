@@ -96,9 +96,9 @@ record SectionOutline(
             for (int j = 0; j < i; j++) {
                 boolean apart =
                         j == outer
-                                || !rings.get(i).meets(rings.get(j))
+                                || (!rings.get(i).meets(rings.get(j))
                                         && !rings.get(i).holds(rings.get(j))
-                                        && !rings.get(j).holds(rings.get(i));
+                                        && !rings.get(j).holds(rings.get(i)));
                 faults.require(
                         apart, "/outline/" + i, "is a hole that overlaps the hole /outline/" + j);
             }

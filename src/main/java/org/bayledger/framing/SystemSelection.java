@@ -318,9 +318,11 @@ public final class SystemSelection {
             Double mass = candidate.section().massPerLength();
             Double whole = all.isEmpty() ? null : massOf(all.get(0));
             boolean compared = mass != null && whole != null;
-            double with = mass == null ? 0 : mass + given.massPerLength();
-            double saved = compared ? whole - mass : 0;
-            double added = compared ? with - whole : 0;
+            double plain = mass == null ? 0 : mass;
+            double serving = whole == null ? 0 : whole;
+            double with = plain + given.massPerLength();
+            double saved = serving - plain;
+            double added = with - serving;
             Double total = 0.0;
             for (SelectionZone zone : request.zones()) {
                 Double length = zone.memberLength();

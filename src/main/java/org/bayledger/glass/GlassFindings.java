@@ -2,7 +2,6 @@ package org.bayledger.glass;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.bayledger.check.AllowableLoad;
 import org.bayledger.check.Finding;
 import org.bayledger.check.LoadBasis;
@@ -85,8 +84,8 @@ final class GlassFindings {
         all.practiceLimits(load);
         BuildUpFindings.add(request, all.findings);
         all.bite();
-        all.sealed(sealed);
-        all.edges();
+        all.verdict = all.verdict.and(SealedUnitFindings.add(sealed, reporting, all.findings));
+        all.verdict = all.verdict.and(EdgeFindings.add(request, sums, reporting, all.findings));
         return new Conclusion(all.verdict, List.copyOf(all.findings));
     }
 
@@ -273,104 +272,6 @@ final class GlassFindings {
                                                     + reporting.text(Dimension.LENGTH, least)
                                                     + ".")));
         }
-    }
-
-    private void sealed(@Nullable SealedUnitResult sealed) {
-        if (sealed == null) {
-            return;
-        }
-        for (SealedUnitResult.Case each : sealed.cases()) {
-            if (each.touches()) {
-                undetermined(
-                        "PANES_TOUCH",
-                        "/sealedUnit",
-                        "The middles of two panes touch (%s); neither model holds then."
-                                .formatted(SealedUnitTrace.words(each)));
-            } else if (each.utilization() == null) {
-                undetermined(
-                        "SEALED_CAVITY_BEYOND_SOLUTION",
-                        "/sealedUnit",
-                        "The pressure on a pane (%s) is beyond what the plate solution covers."
-                                .formatted(SealedUnitTrace.words(each)));
-            }
-        }
-        SealedUnitResult.Case worst = SealedUnitCheck.worst(sealed);
-        if (worst == null || worst.utilization() == null) {
-            return;
-        }
-        String text =
-                "By the sealed-cavity model a pane reaches %s of its resistance (%s)."
-                        .formatted(
-                                reporting.text(Dimension.NONE, worst.utilization()),
-                                SealedUnitTrace.words(worst));
-        if (worst.utilization() > 1) {
-            undetermined(
-                    "SEALED_CAVITY_EXCEEDS_RESISTANCE",
-                    "/sealedUnit",
-                    text
-                            + " The practice's load sharing and glass type factors give the"
-                            + " verdict, but this is more than they allow for. A person has to"
-                            + " decide; stiffer or heat-treated panes or a narrower cavity help.");
-        } else {
-            findings.add(
-                    Finding.note(
-                            "SEALED_CAVITY_STANDS_BESIDE",
-                            "/sealedUnit",
-                            text
-                                    + " The verdict is that of the practice's load sharing and"
-                                    + " glass type factors, which allow for the sealed cavity in"
-                                    + " general."));
-        }
-    }
-
-    private void edges() {
-        List<HeldEdge> unknown = new ArrayList<>();
-        for (HeldEdge edge : sums.edges()) {
-            Double utilization = edge.utilization();
-            if (utilization == null) {
-                unknown.add(edge);
-            } else if (utilization > 1) {
-                tooSoft(edge);
-            }
-        }
-        if (unknown.isEmpty()) {
-            return;
-        }
-        String which =
-                unknown.stream()
-                        .map(
-                                edge ->
-                                        edge.edge().words()
-                                                + " "
-                                                + reporting.text(Dimension.LENGTH, edge.limit()))
-                        .collect(Collectors.joining(", "));
-        findings.add(
-                Finding.note(
-                        "EDGE_SUPPORT_TO_BE_PROVEN",
-                        request.edgeSupport() == null ? "" : "/edgeSupport",
-                        "The resistance holds only where the framing under each held edge bends no"
-                                + " further than L/175 and 3/4 in (19 mm) across the glass under"
-                                + " the design pressure (IBC 2403.3, from memory). Not given for: "
-                                + which
-                                + ". The framing check has to show it."));
-    }
-
-    private void tooSoft(HeldEdge edge) {
-        verdict = verdict.and(Verdict.EXCEEDED);
-        Double deflection = edge.deflection();
-        findings.add(
-                Finding.action(
-                        "EDGE_SUPPORT_TOO_SOFT",
-                        EdgeSupport.pointer(edge.edge()),
-                        ("The support of the %s bends by %s; the resistance of the glass holds"
-                                        + " up to %s, the smaller of L/175 and 3/4 in (IBC 2403.3,"
-                                        + " from memory). Stiffen the framing there.")
-                                .formatted(
-                                        edge.edge().words(),
-                                        reporting.text(
-                                                Dimension.LENGTH,
-                                                deflection == null ? 0 : deflection),
-                                        reporting.text(Dimension.LENGTH, edge.limit()))));
     }
 
     private void undetermined(String code, String pointer, String text) {

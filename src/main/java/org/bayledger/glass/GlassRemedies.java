@@ -22,9 +22,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Changes that make a lite pass that does not: thicker glass, stronger heat treatment, a smaller
- * lite, more bite; each computed anew and offered only where it keeps every limit and nothing about the glass
- * stays in doubt. What stays open whatever the glass, such as a duration that was not given, is
- * said beside it; under a load beyond the practice nothing is offered.
+ * lite, more bite; each computed anew and offered only where it keeps every limit and nothing about
+ * the glass stays in doubt. What stays open whatever the glass, such as a duration that was not
+ * given, is said beside it; under a load beyond the practice nothing is offered.
  */
 final class GlassRemedies {
 

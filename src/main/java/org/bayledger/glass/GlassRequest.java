@@ -121,6 +121,15 @@ public record GlassRequest(
         for (int i = 0; i < panes.size(); i++) {
             Interlayer interlayer = panes.get(i).interlayer();
             if (interlayer != null) {
+                if (interlayer.shearModulus() != null && sealedUnit != null) {
+                    faults.require(
+                            sealedUnit.service().stream()
+                                    .allMatch(climate -> climate.duration() == duration),
+                            panePointer(i) + "/interlayer/shearModulus",
+                            "is the film's for the duration of the design load, and the climates of"
+                                    + " sealedUnit last otherwise; leave it out, so that the table"
+                                    + " is used for each duration, or leave sealedUnit out");
+                }
                 interlayer(interlayer, duration, panePointer(i) + "/interlayer", faults);
             }
         }

@@ -4,6 +4,7 @@ package org.bayledger.mechanics;
  * Second derivatives of a deflection W at the points of a grid: W_xx, W_yy, W_xy, each [point of
  * x][point of y]; or their products with another field.
  */
+@SuppressWarnings("ArrayRecordComponent") // made and used by the solver alone
 record PlateCurvatures(double[][] xx, double[][] yy, double[][] xy) {
 
     static PlateCurvatures of(double[] deflection, PlateGrid grid) {

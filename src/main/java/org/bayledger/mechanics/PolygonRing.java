@@ -62,9 +62,9 @@ public final class PolygonRing {
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; j < n; j++) {
                 boolean next = j == i + 1;
-                boolean previous = i == 0 && j == n - 1;
+                boolean previous = (i == 0) && (j == n - 1);
                 boolean met =
-                        next || previous
+                        (next || previous)
                                 ? foldsBack(next ? i : j, next ? j : i)
                                 : meet(this, i, this, j);
                 if (met) {

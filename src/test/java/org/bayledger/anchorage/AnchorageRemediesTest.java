@@ -42,7 +42,9 @@ class AnchorageRemediesTest {
         return JSON.writeValueAsBytes(root);
     }
 
-    /** Of two fixed anchors the stronger stays and takes 300 and 150 lbf, for which it is too weak. */
+    /**
+     * Of two fixed anchors the stronger stays and takes 300 and 150 lbf, for which it is too weak.
+     */
     @Test
     void releasedAnchorHandsItsWeightOn() {
         String both =

@@ -83,7 +83,7 @@ class SealedUnitRemedyTest {
     void laminatedPaneDrawsWhatARigidInterlayerDraws() {
         String film = "{\"material\":\"PVB\",\"thickness\":\"0.38 mm\"}";
         String stiff =
-                "{\"material\":\"IONOMER\",\"thickness\":\"0.38 mm\",\"temperature\":\"0 degC\"}";
+                "{\"material\":\"IONOMER\",\"thickness\":\"0.38 mm\",\"temperature\":\"20 degC\"}";
         double[] drawn = new double[2];
         for (int i = 0; i < 2; i++) {
             GlassResult result =
