@@ -29,6 +29,7 @@ final class PlateNewton {
      * @param deflection coefficients of the deflection
      * @param tangent factor of the tangent of a state near by
      */
+    @SuppressWarnings("ArrayRecordComponent") // made and used by the solver alone
     record Equilibrium(double[] deflection, PlateCholesky tangent) {}
 
     /**
