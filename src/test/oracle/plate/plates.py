@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Finite-element answers for uniformly loaded plates on four edges, made with CalculiX.
 
-Usage: python3 plates.py [--refinement N] [--case NAME ...] > plate-calculix.csv
+Usage: python3 plates.py [--table plates|points|strips] [--refinement N] [--case NAME ...] > plate-calculix.csv
 
 A quarter of each plate as S8R shell elements, NLGEOM. The middle surface is held flat along the
 edges, free to slide and to turn about the edge; rotation about the normal of the edge is held, so
@@ -39,6 +39,24 @@ for aspect, loads in {
     for number, slenderness in loads:
         CASES[f"aspect-{aspect:g}-load-{number:g}"] = plate(aspect, number, slenderness)
 
+# Plates of which the principal stresses are written at several points.
+POINT_CASES = ("aspect-1-load-0.01", "aspect-1-load-20", "aspect-1.5-load-40", "aspect-2-load-1", "aspect-3-load-20")
+POINTS = [(0, 0), (0.5, 0), (0, 0.5), (0.5, 0.5), (0.8, 0.3), (0.8, 0.8), (0.95, 0.95)]
+
+
+def strip(width, thickness, sag):
+    """Plate of 1 m span held on two edges that sags by about a share of its span."""
+    return 1.0, width, thickness, E, NU, sag * 6.4 * E * thickness**3
+
+
+STRIPS = {
+    "strip-width-0.3-sag-0.003": strip(0.3, 0.008, 0.003),
+    "strip-width-1-sag-0.003": strip(1.0, 0.008, 0.003),
+    "strip-width-2.5-sag-0.003": strip(2.5, 0.008, 0.003),
+    "strip-width-1-sag-0.02": strip(1.0, 0.006, 0.02),
+    "strip-width-1.6-sag-0.045": strip(1.6, 0.006, 0.045),
+}
+
 
 def graded(length, layer, ratio, largest):
     """Nodes from 0 to length: elements grow from `layer` at the far end by `ratio` to `largest`."""
@@ -55,11 +73,11 @@ def graded(length, layer, ratio, largest):
     return at
 
 
-def write_input(path, case, refinement):
+def write_input(path, case, refinement, two_edges=False):
     a, b, t, e, nu, q = case
-    half = b / 2.0
+    half = min(a, b) / 2.0
     coarse = dict(layer=0.012 * half / refinement, ratio=1.0 + 0.22 / refinement, largest=0.11 * half / refinement)
-    xs, ys = graded(a / 2.0, **coarse), graded(half, **coarse)
+    xs, ys = graded(a / 2.0, **coarse), graded(b / 2.0, **coarse)
 
     def fine(at):  # with the mid-side nodes
         out = []
@@ -94,7 +112,7 @@ def write_input(path, case, refinement):
                 held |= {2, 4, 6}
             if i == last_x:
                 held |= {3, 4}
-            if j == last_y:
+            if j == last_y and not two_edges:
                 held |= {3, 5}
             for d in sorted(held):
                 f.write(f"{number(i, j)}, {d}, {d}\n")
@@ -139,14 +157,18 @@ def greatest_principal(s):
     return mean + 2.0 * p * math.cos(math.acos(max(-1.0, min(1.0, det / 2.0))) / 3.0)
 
 
-def solve(case, refinement):
-    t = case[2]
+def run(case, refinement, two_edges=False):
     with tempfile.TemporaryDirectory() as folder:
-        write_input(os.path.join(folder, "plate.inp"), case, refinement)
+        write_input(os.path.join(folder, "plate.inp"), case, refinement, two_edges)
         run = subprocess.run(["ccx", "plate"], cwd=folder, capture_output=True, text=True)
         if "Job finished" not in run.stdout:
             sys.exit("ccx failed:\n" + run.stdout[-2000:] + run.stderr)
-        at, u, s = read_last(os.path.join(folder, "plate.frd"))
+        return read_last(os.path.join(folder, "plate.frd"))
+
+
+def solve(case, refinement):
+    t = case[2]
+    at, u, s = run(case, refinement)
     centre = [n for n, p in at.items() if math.hypot(p[0], p[1]) < 1e-9]
     deflection = sum(u[n][2] for n in centre) / len(centre)
     faces = []
@@ -181,12 +203,85 @@ def movements(at, u, case):
     return 4.0 * abs(volume), -middle[node(0.0, b / 2.0)][1], -middle[node(a / 2.0, 0.0)][0]
 
 
+def in_plane(s):
+    """Principal stresses in the plane of the plate."""
+    mean, radius = (s[0] + s[1]) / 2.0, math.hypot((s[0] - s[1]) / 2.0, s[3])
+    return mean + radius, mean - radius
+
+
+def face_stresses(at, u, s, t):
+    """Principal stresses by place on the loaded face and on the other one."""
+    up = math.copysign(1.0, sum(v[2] for v in u.values()))
+    return [{(round(p[0], 7), round(p[1], 7)): in_plane(s[n])
+             for n, p in at.items() if n in s and abs(p[2] - side * up * t / 2.0) < 1e-3 * t} for side in (-1, 1)]
+
+
+def point_rows(name, refinement):
+    case = CASES[name]
+    loaded, other = face_stresses(*run(case, refinement), case[2])
+    for xi, eta in POINTS:
+        x, y = min(loaded, key=lambda p: math.hypot(p[0] - xi * case[0] / 2.0, p[1] - eta * case[1] / 2.0))
+        yield [*case, 2.0 * x / case[0], 2.0 * y / case[1], *loaded[(x, y)], *other[(x, y)]]
+
+
+def seventh_power(first, second):
+    """Tension normal to a crack to the 7th power, averaged over all directions of cracks."""
+    n = 72
+    mean, radius = (first + second) / 2.0, (first - second) / 2.0
+    return sum(max(0.0, mean + radius * math.cos(math.pi * (k + 0.5) / n)) ** 7 for k in range(n)) / n
+
+
+def strip_row(case, refinement):
+    at, u, s = run(case, refinement, two_edges=True)
+    a, b, t = case[:3]
+    faces = face_stresses(at, u, s, t)
+    xs = sorted({x for x, y in faces[1] if y == 0.0})
+    ys = sorted({y for x, y in faces[1] if x == 0.0})
+    integral = 0.0
+    for face in faces:
+        for i in range(0, len(xs) - 1, 2):
+            for j in range(0, len(ys) - 1, 2):
+                f = lambda p, r: seventh_power(*face[(xs[i + p], ys[j + r])])
+                integral += 4.0 * (xs[i + 2] - xs[i]) * (ys[j + 2] - ys[j]) * (
+                    sum(f(p, r) for p, r in ((1, 0), (2, 1), (1, 2), (0, 1))) / 3.0
+                    - sum(f(p, r) for p, r in ((0, 0), (2, 0), (2, 2), (0, 2))) / 12.0)
+    sag = lambda y: abs(min((math.hypot(p[0], p[1] - y), u[n][2]) for n, p in at.items())[1])
+    greatest = max((v[0], place) for place, v in faces[1].items())
+    print("greatest tension at", greatest[1], file=sys.stderr)
+    return [*case, sag(0.0), sag(b / 2.0), *faces[1][(0.0, 0.0)], greatest[0], integral]
+
+
+GIVEN = "thickness_m,elasticModulus_Pa,poissonRatio,pressure_Pa"
+
+
+def table_of_points(names, refinement):
+    print(f"name,longSide_m,shortSide_m,{GIVEN},xi,eta,loadedGreater_Pa,loadedLesser_Pa,otherGreater_Pa,otherLesser_Pa")
+    for name in names or POINT_CASES:
+        for row in point_rows(name, refinement):
+            print(name, *(f"{v:.9g}" for v in row), sep=",", flush=True)
+
+
+def table_of_strips(names, refinement):
+    print(f"name,span_m,width_m,{GIVEN},centreDeflection_m,edgeDeflection_m,centreGreater_Pa,centreLesser_Pa,"
+          "greatestTension_Pa,failureIntegral_Pa7m2")
+    for name in names or STRIPS:
+        print(name, *(f"{v:.9g}" for v in strip_row(STRIPS[name], refinement)), sep=",", flush=True)
+
+
 def main():
     options = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     options.add_argument("--refinement", type=float, default=1.5)
     options.add_argument("--case", action="append")
+    options.add_argument("--table", choices=("plates", "points", "strips"), default="plates")
+    options.add_argument("--write-input", metavar="FILE", help="only write the solver's input for the one --case")
     chosen = options.parse_args()
+    if chosen.write_input:
+        write_input(chosen.write_input, CASES[chosen.case[0]], chosen.refinement)
+        return
     print("# CalculiX 2.20, S8R; made by src/test/oracle/plate/plates.py")
+    if chosen.table != "plates":
+        {"points": table_of_points, "strips": table_of_strips}[chosen.table](chosen.case, chosen.refinement)
+        return
     print("name,longSide_m,shortSide_m,thickness_m,elasticModulus_Pa,poissonRatio,pressure_Pa,"
           "centreDeflection_m,tensionLoadedFace_Pa,tensionOtherFace_Pa,displacedVolume_m3,longEdgePullIn_m,shortEdgePullIn_m")
     for name in chosen.case or CASES:

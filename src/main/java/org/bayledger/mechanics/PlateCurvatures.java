@@ -4,8 +4,17 @@ package org.bayledger.mechanics;
  * Second derivatives of a deflection W at the points of a grid: W_xx, W_yy, W_xy, each [point of
  * x][point of y]; or their products with another field.
  */
-@SuppressWarnings("ArrayRecordComponent") // made and used by the solver alone
-record PlateCurvatures(double[][] xx, double[][] yy, double[][] xy) {
+final class PlateCurvatures {
+
+    final double[][] xx;
+    final double[][] yy;
+    final double[][] xy;
+
+    private PlateCurvatures(double[][] xx, double[][] yy, double[][] xy) {
+        this.xx = xx;
+        this.yy = yy;
+        this.xy = xy;
+    }
 
     static PlateCurvatures of(double[] deflection, PlateGrid grid) {
         return new PlateCurvatures(

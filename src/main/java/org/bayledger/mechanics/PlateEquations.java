@@ -169,9 +169,9 @@ final class PlateEquations {
     private void addMembrane(double[] result, PlateCurvatures c) {
         double[][][] x = grid.deflectionX;
         double[][][] y = grid.deflectionY;
-        PlateGrid.addProjection(result, grid.weighted(c.yy(), -1.0), x[2], y[0]);
-        PlateGrid.addProjection(result, grid.weighted(c.xx(), -1.0), x[0], y[2]);
-        PlateGrid.addProjection(result, grid.weighted(c.xy(), 2.0), x[1], y[1]);
+        PlateGrid.addProjection(result, grid.weighted(c.yy, -1.0), x[2], y[0]);
+        PlateGrid.addProjection(result, grid.weighted(c.xx, -1.0), x[0], y[2]);
+        PlateGrid.addProjection(result, grid.weighted(c.xy, 2.0), x[1], y[1]);
     }
 
     /** Adds K v. */

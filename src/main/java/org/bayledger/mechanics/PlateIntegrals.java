@@ -31,9 +31,9 @@ final class PlateIntegrals {
         double[][][] y = grid.deflectionY;
         int n = fx[0].length * fy[0].length;
         double[][] result = new double[n][n];
-        addBilinear(result, false, grid.weighted(w.xx(), 1.0), fx, fy, x[0], y[2]);
-        addBilinear(result, false, grid.weighted(w.yy(), 1.0), fx, fy, x[2], y[0]);
-        addBilinear(result, false, grid.weighted(w.xy(), -2.0), fx, fy, x[1], y[1]);
+        addBilinear(result, false, grid.weighted(w.xx, 1.0), fx, fy, x[0], y[2]);
+        addBilinear(result, false, grid.weighted(w.yy, 1.0), fx, fy, x[2], y[0]);
+        addBilinear(result, false, grid.weighted(w.xy, -2.0), fx, fy, x[1], y[1]);
         return result;
     }
 

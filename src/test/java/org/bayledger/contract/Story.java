@@ -100,6 +100,11 @@ final class Story {
         return JsonMapper.shared().readTree(stable(answer.toString()));
     }
 
+    /** A drawing without what differs from run to run, and without the room that its words take. */
+    static String stableDrawing(String drawing) {
+        return stable(drawing).replaceAll(" (x|x1|x2|width)=\"[0-9.]+\"", "");
+    }
+
     /** A text without what differs from run to run. */
     static String stable(String answer) {
         return CHANGING.matcher(answer).replaceAll("changing");

@@ -5,11 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.mechanics.PlateField.Face;
+import org.bayledger.mechanics.PlateField.PrincipalStresses;
 import org.junit.jupiter.api.Test;
 
 /** Against finite elements (src/test/oracle/plate) and against a published fit. */
@@ -127,32 +126,39 @@ class PlateOracleTest {
         }
     }
 
+    /** Both faces, from the centre to near the corner. */
+    @Test
+    void principalStressesAtPointsOfBothFacesAgreeWithFiniteElements() throws IOException {
+        List<Oracle> rows = Oracle.rows("plate-points-calculix.csv");
+        assertThat(rows).hasSize(35);
+        for (Oracle row : rows) {
+            double[] v = row.values();
+            Plate plate = new Plate(v[0], v[1], v[2], v[3], v[4]);
+            PlateField field =
+                    PlateSolver.standard(plate.aspectRatio(), plate.poissonRatio())
+                            .solve(plate.loadNumber(v[5]));
+            double greatest =
+                    Math.max(
+                            field.greatestTension(Face.LOADED),
+                            field.greatestTension(Face.AWAY_FROM_LOAD));
+            PrincipalStresses loaded = field.principalStresses(Face.LOADED, v[6], v[7]);
+            PrincipalStresses other = field.principalStresses(Face.AWAY_FROM_LOAD, v[6], v[7]);
+            double[] ours = {loaded.greater(), loaded.lesser(), other.greater(), other.lesser()};
+            for (int i = 0; i < 4; i++) {
+                double difference = ours[i] * plate.stressUnit() - v[8 + i];
+                assertThat(difference / (greatest * plate.stressUnit()))
+                        .as("%s at %s, %s, stress %d", row.name(), v[6], v[7], i)
+                        .isCloseTo(0.0, within(0.01));
+            }
+        }
+    }
+
     private static List<Case> cases() throws IOException {
         List<Case> cases = new ArrayList<>();
-        try (InputStream stream = PlateOracleTest.class.getResourceAsStream("plate-calculix.csv")) {
-            assertThat(stream).isNotNull();
-            String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-            for (String line : text.lines().toList()) {
-                if (line.startsWith("#") || line.startsWith("name")) {
-                    continue;
-                }
-                String[] f = line.split(",", -1);
-                double[] v = new double[f.length];
-                for (int i = 1; i < f.length; i++) {
-                    v[i] = Double.parseDouble(f[i]);
-                }
-                cases.add(
-                        new Case(
-                                f[0],
-                                new Plate(v[1], v[2], v[3], v[4], v[5]),
-                                v[6],
-                                v[7],
-                                v[8],
-                                v[9],
-                                v[10],
-                                v[11],
-                                v[12]));
-            }
+        for (Oracle row : Oracle.rows("plate-calculix.csv")) {
+            double[] v = row.values();
+            Plate plate = new Plate(v[0], v[1], v[2], v[3], v[4]);
+            cases.add(new Case(row.name(), plate, v[5], v[6], v[7], v[8], v[9], v[10], v[11]));
         }
         return cases;
     }

@@ -1,0 +1,20 @@
+package org.bayledger.bench;
+
+/** What is aimed at, on one core. */
+final class Targets {
+
+    static final double PLATE_MILLISECONDS = 20.0;
+
+    private Targets() {}
+
+    /** Operations per second. */
+    static double rate(String benchmark) {
+        String name = benchmark.substring(benchmark.lastIndexOf('.') + 1);
+        return switch (name) {
+            case "nonFactoredLoads" -> 500_000.0;
+            case "componentPressures" -> 100_000.0;
+            case "threeSpansTwoSplices" -> 20_000.0;
+            default -> throw new IllegalArgumentException("no target for " + benchmark);
+        };
+    }
+}
