@@ -35,9 +35,9 @@ package org.bayledger.mechanics;
  * too much where the stress is uniaxial: by Levy's solution the rule gives a pressure that is too
  * low by 1.9 % for a very narrow strip, 0.9 % for a square and 0.2 % at five spans wide. The
  * greatest tension is taken at its bound in the free edges, whatever the width; finite elements
- * give up to 1 % more in corner nodes of the edge. The centre
- * deflection is the beam's, up to 6 % above the middle of a wide strip; its free edges sag up to
- * 5.3 % more than that. Flaws of the edge faces themselves are not in the failure integral.
+ * give up to 1 % more in corner nodes of the edge. The centre deflection is the beam's, up to 6 %
+ * above the middle of a wide strip; its free edges sag up to 5.3 % more than that. Flaws of the
+ * edge faces themselves are not in the failure integral.
  *
  * <p>Limit: deflection at most a twentieth of the span (common practice, no source). There the held
  * edges turn by 3.2 w/s = 0.16 rad and come closer by 2.5 w^2/s = 0.6 % of the span; further out

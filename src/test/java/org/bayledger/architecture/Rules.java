@@ -136,7 +136,9 @@ record Rules(String root) {
                 .resideInAnyPackage(bare());
     }
 
-    /** Drawings write XML with what Java has for it, and CSV with its library; nothing else does. */
+    /**
+     * Drawings write XML with what Java has for it, and CSV with its library; nothing else does.
+     */
     private ArchRule drawingsAreBare() {
         return classes()
                 .that(calculations())
@@ -147,9 +149,7 @@ record Rules(String root) {
                 .resideInAnyPackage(
                         Stream.concat(
                                         Stream.of(bare()),
-                                        Stream.of(
-                                                "javax.xml.stream..",
-                                                "org.apache.commons.csv.."))
+                                        Stream.of("javax.xml.stream..", "org.apache.commons.csv.."))
                                 .toArray(String[]::new));
     }
 
