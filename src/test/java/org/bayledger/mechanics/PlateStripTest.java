@@ -15,7 +15,7 @@ class PlateStripTest {
     @Test
     void isASimpleBeam() {
         PlateResponse r = PlateStrip.respond(1.0, 2.0, 0.01, E, 1000.0);
-        double freeEdge = 1.22 * 2.78 / 3.22;
+        double freeEdge = 1.10;
         assertThat(r.maxPrincipalStress())
                 .isCloseTo(freeEdge * 125.0 * 6.0 / 1e-4, withinPercentage(1e-9));
         double inertia = 1e-6 / 12.0;
@@ -52,8 +52,7 @@ class PlateStripTest {
         assertThat(longPlate.centreDeflection())
                 .isCloseTo(strip.centreDeflection() * (1.0 - 0.22 * 0.22), withinPercentage(0.1));
         assertThat(longPlate.maxPrincipalStress())
-                .isCloseTo(
-                        strip.maxPrincipalStress() / (1.22 * 2.78 / 3.22), withinPercentage(0.1));
+                .isCloseTo(strip.maxPrincipalStress() / 1.10, withinPercentage(0.1));
     }
 
     @Test
