@@ -59,6 +59,11 @@ public class WindBenchmark {
                                 1.0,
                                 LoadBasis.STRENGTH,
                                 null,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
                                 null)
                         : new Site(
                                 standard,
@@ -73,6 +78,11 @@ public class WindBenchmark {
                                 null,
                                 1.0,
                                 LoadBasis.CHARACTERISTIC,
+                                null,
+                                null,
+                                null,
+                                null,
+                                null,
                                 null,
                                 null);
         pressures = SitePressures.of(site);
