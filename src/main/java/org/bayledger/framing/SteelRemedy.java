@@ -26,6 +26,12 @@ final class SteelRemedy {
     /** Digits of a length: hundredths of a foot or millimetres on any usual member. */
     private static final int DIGITS = 4;
 
+    /**
+     * Half of the least length of steel that is offered, m: a shorter piece could not take its
+     * share from the aluminum that it lies in (common practice, no source).
+     */
+    private static final double LEAST_HALF = 0.3;
+
     private SteelRemedy() {}
 
     /** With the steel that is available or, where it ends too early, with that inside. */
@@ -46,9 +52,9 @@ final class SteelRemedy {
             if (!passes(request, steel, center, limit)) {
                 continue;
             }
-            double low = 0;
-            double high = limit;
-            for (int k = 0; k < HALVINGS; k++) {
+            double low = Math.min(limit, LEAST_HALF);
+            double high = passes(request, steel, center, low) ? low : limit;
+            for (int k = 0; k < HALVINGS && high > low; k++) {
                 double middle = (low + high) / 2;
                 if (passes(request, steel, center, middle)) {
                     high = middle;
