@@ -421,4 +421,11 @@ class TopographyTest {
                                         .extracting(Fault::pointer)
                                         .containsExactlyInAnyOrder(pointers));
     }
+
+    /** A steep ridge counts with the slope 0.3 (EN 1991-1-4, A.3: 1 + 0.6 s), by a script's sum. */
+    @Test
+    void steepRidgeCountsWithTheSlopeThatIsTheMost() {
+        assertThat(new EnOrography(en(Feature.RIDGE, 60, 100, 0, null)).c0(40))
+                .isCloseTo(1.41761, within(1e-5));
+    }
 }
