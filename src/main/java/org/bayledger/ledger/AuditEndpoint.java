@@ -41,15 +41,16 @@ class AuditEndpoint {
             description =
                     "What changed in the input, and which verdicts, utilizations and notes moved,"
                             + " from the recorded results. With recompute=true also what today's"
-                            + " engine makes of both.")
+                            + " engine makes of both: engine effect = today's base less the"
+                            + " recorded base, input effect = today's head less today's base. With"
+                            + " Accept: text/csv the same comes as CSV (RFC 4180), one line a"
+                            + " change; with Accept: text/html as a page for print.")
     Comparison compare(
             @PathVariable String projectId,
             @Parameter(example = "1") @RequestParam int base,
             @Parameter(example = "2") @RequestParam int head,
             @RequestParam(defaultValue = "false") boolean recompute) {
-        Project project = ledger.project(Caller.OPEN, projectId);
-        return comparer.compare(
-                project, ledger.revision(project, base), ledger.revision(project, head), recompute);
+        return comparer.compare(projectId, base, head, recompute);
     }
 
     @GetMapping(path = "/verification", produces = "application/json")

@@ -1,5 +1,6 @@
 package org.bayledger.ledger;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -14,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param engineChanged whether another engine version computed the head's results
  * @param recomputed what today's engine makes of both; null unless asked for
  */
-record Comparison(
+public record Comparison(
         int base,
         int head,
         List<InputChange> inputs,
@@ -31,7 +32,8 @@ record Comparison(
      * @param from as posted in the base; null where it was absent
      * @param to as posted in the head; null where it is absent
      */
-    record InputChange(String item, String pointer, @Nullable Object from, @Nullable Object to) {}
+    public record InputChange(
+            String item, String pointer, @Nullable Object from, @Nullable Object to) {}
 
     /**
      * One check of one item that came out differently.
@@ -42,14 +44,16 @@ record Comparison(
      * @param to the head's verdict; null where the head has none
      * @param utilizationFrom the base's utilization; null where there is none
      * @param utilizationTo the head's utilization; null where there is none
+     * @param utilizationChange the head's less the base's; null where either has none
      */
-    record VerdictChange(
+    public record VerdictChange(
             String item,
             String check,
             @Nullable String from,
             @Nullable String to,
-            @Nullable Object utilizationFrom,
-            @Nullable Object utilizationTo) {}
+            @Nullable BigDecimal utilizationFrom,
+            @Nullable BigDecimal utilizationTo,
+            @Nullable BigDecimal utilizationChange) {}
 
     /**
      * Shop-drawing notes, as the results hold them.
@@ -58,7 +62,7 @@ record Comparison(
      * @param removed notes of the base alone
      * @param changed notes of both, with other words, another mark or other items
      */
-    record NoteChanges(List<Object> added, List<Object> removed, List<NoteChange> changed) {}
+    public record NoteChanges(List<Object> added, List<Object> removed, List<NoteChange> changed) {}
 
     /**
      * A note before and after.
@@ -66,7 +70,7 @@ record Comparison(
      * @param from the note in the base's results
      * @param to the note in the head's results
      */
-    record NoteChange(Object from, Object to) {}
+    public record NoteChange(Object from, Object to) {}
 
     /**
      * The comparison with today's engine, which tells an effect of the engine from an effect of the
@@ -79,7 +83,7 @@ record Comparison(
      *     where today's engine refuses either
      * @param refusals why today's engine refuses a document that was once accepted
      */
-    record Recomputed(
+    public record Recomputed(
             String engineVersion,
             @Nullable Effect engineEffect,
             @Nullable Effect inputEffect,
@@ -91,7 +95,7 @@ record Comparison(
      * @param verdicts verdicts and utilizations that differ
      * @param notes shop-drawing notes that differ
      */
-    record Effect(List<VerdictChange> verdicts, NoteChanges notes) {}
+    public record Effect(List<VerdictChange> verdicts, NoteChanges notes) {}
 
     /**
      * A fault that today's engine finds in a recorded document.
@@ -100,5 +104,5 @@ record Comparison(
      * @param pointer where in its document, as a JSON pointer
      * @param detail what today's engine does not accept
      */
-    record Refusal(int revision, String pointer, String detail) {}
+    public record Refusal(int revision, String pointer, String detail) {}
 }

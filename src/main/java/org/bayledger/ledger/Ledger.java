@@ -25,12 +25,19 @@ class Ledger {
     private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,8}");
 
     private final LedgerStore store;
+    private final VerdictStore verdicts;
     private final TransactionTemplate transaction;
     private final Engine engine;
     private final Clock clock;
 
-    Ledger(LedgerStore store, TransactionTemplate transaction, Engine engine, Clock clock) {
+    Ledger(
+            LedgerStore store,
+            VerdictStore verdicts,
+            TransactionTemplate transaction,
+            Engine engine,
+            Clock clock) {
         this.store = store;
+        this.verdicts = verdicts;
         this.transaction = transaction;
         this.engine = engine;
         this.clock = clock;
@@ -190,6 +197,7 @@ class Ledger {
                         submission.result().shell().hash());
         Revision revision = unsealed.sealed(project, submission.bays());
         store.insertMissing(project.organisation(), submission.contents());
+        verdicts.insertMissing(project.organisation(), submission.digests());
         store.insert(project, revision, submission.bays());
         return revision;
     }

@@ -1,5 +1,6 @@
 package org.bayledger.ledger;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,15 +18,16 @@ final class ResultChanges {
     /** One check of one item. */
     private record Key(String item, String check) {}
 
+    /** Whole sets of results. */
     static Comparison.Effect between(Map<?, ?> base, Map<?, ?> head) {
         return new Comparison.Effect(
-                verdicts(Trees.list(base, "bays"), Trees.list(head, "bays")), notes(base, head));
+                verdicts(ItemVerdict.ofAll(base), ItemVerdict.ofAll(head)), notes(base, head));
     }
 
-    /** Verdicts and utilizations that moved between two lists of bays' results. */
-    static List<Comparison.VerdictChange> verdicts(List<?> base, List<?> head) {
-        Map<Key, Object> from = items(base);
-        Map<Key, Object> to = items(head);
+    /** Verdicts and utilizations that moved. */
+    static List<Comparison.VerdictChange> verdicts(List<ItemVerdict> base, List<ItemVerdict> head) {
+        Map<Key, ItemVerdict> from = byKey(base);
+        Map<Key, ItemVerdict> to = byKey(head);
         Set<Key> keys = new LinkedHashSet<>(from.keySet());
         keys.addAll(to.keySet());
         List<Comparison.VerdictChange> changes = new ArrayList<>();
@@ -40,24 +42,23 @@ final class ResultChanges {
     }
 
     private static Comparison.VerdictChange change(
-            Key key, @Nullable Object from, @Nullable Object to) {
+            Key key, @Nullable ItemVerdict from, @Nullable ItemVerdict to) {
+        BigDecimal before = from == null ? null : from.utilization();
+        BigDecimal after = to == null ? null : to.utilization();
         return new Comparison.VerdictChange(
                 key.item(),
                 key.check(),
-                from == null ? null : Trees.text(from, "verdict"),
-                to == null ? null : Trees.text(to, "verdict"),
-                Trees.get(from, "utilization"),
-                Trees.get(to, "utilization"));
+                from == null ? null : from.verdict(),
+                to == null ? null : to.verdict(),
+                before,
+                after,
+                before == null || after == null ? null : after.subtract(before));
     }
 
-    private static Map<Key, Object> items(List<?> bays) {
-        Map<Key, Object> items = new LinkedHashMap<>();
-        for (Object bay : bays) {
-            for (Object item : Trees.present(Trees.list(bay, "items"))) {
-                items.put(new Key(Trees.text(item, "id"), Trees.text(item, "check")), item);
-            }
-        }
-        return items;
+    private static Map<Key, ItemVerdict> byKey(List<ItemVerdict> verdicts) {
+        Map<Key, ItemVerdict> byKey = new LinkedHashMap<>();
+        verdicts.forEach(v -> byKey.put(new Key(v.item(), v.check()), v));
+        return byKey;
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.bayledger.ledger;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -17,8 +18,15 @@ import org.jspecify.annotations.Nullable;
  * @param verdict the review's
  * @param document the document's parts
  * @param result the results' parts, bay for bay
+ * @param digests the verdicts of each bay in short, by the hash of its results
  */
-record Submission(String author, String reason, String verdict, Parts document, Parts result) {
+record Submission(
+        String author,
+        String reason,
+        String verdict,
+        Parts document,
+        Parts result,
+        Map<String, byte[]> digests) {
 
     private static final String DOCUMENT = "/document";
 
@@ -49,7 +57,17 @@ record Submission(String author, String reason, String verdict, Parts document, 
                 request.reason(),
                 String.valueOf(result.get("verdict")),
                 documentParts,
-                resultParts);
+                resultParts,
+                digests(result, resultParts));
+    }
+
+    private static Map<String, byte[]> digests(Map<?, ?> result, Parts parts) {
+        List<?> bays = Trees.list(result, "bays");
+        Map<String, byte[]> digests = new HashMap<>();
+        for (int i = 0; i < bays.size(); i++) {
+            digests.put(parts.bays().get(i).content().hash(), ItemVerdict.digest(bays.get(i)));
+        }
+        return digests;
     }
 
     private static @Nullable RevisionRequest request(@Nullable Object body, Faults faults) {

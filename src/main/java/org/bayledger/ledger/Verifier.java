@@ -1,12 +1,13 @@
 package org.bayledger.ledger;
 
-import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.bayledger.check.StrictJson;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -17,10 +18,15 @@ class Verifier {
 
     private static final int PAGE = 100;
 
-    private final LedgerStore store;
+    /** Contents that are held in memory at once. */
+    private static final int AT_ONCE = 100;
 
-    Verifier(LedgerStore store) {
+    private final LedgerStore store;
+    private final VerdictStore verdicts;
+
+    Verifier(LedgerStore store, VerdictStore verdicts) {
         this.store = store;
+        this.verdicts = verdicts;
     }
 
     /** Verifies a whole chain. */
@@ -139,19 +145,28 @@ class Verifier {
         }
 
         private @Nullable String unsoundContent(Revision revision, List<Manifest.Bay> bays) {
-            List<String> wanted = new ArrayList<>();
+            Set<String> wanted = new LinkedHashSet<>();
             wanted.add(revision.documentShell());
             wanted.add(revision.resultShell());
-            for (Manifest.Bay bay : bays) {
-                wanted.add(bay.input());
-                wanted.add(bay.result());
-            }
+            bays.forEach(bay -> wanted.add(bay.input()));
+            Set<String> results =
+                    bays.stream().map(Manifest.Bay::result).collect(Collectors.toSet());
+            wanted.addAll(results);
             wanted.removeAll(sound);
-            return unsoundAmong(wanted);
+            List<String> all = List.copyOf(wanted);
+            for (int from = 0; from < all.size(); from += AT_ONCE) {
+                List<String> some = all.subList(from, Math.min(from + AT_ONCE, all.size()));
+                String unsound = unsoundAmong(some, results);
+                if (unsound != null) {
+                    return unsound;
+                }
+            }
+            return null;
         }
 
-        private @Nullable String unsoundAmong(Collection<String> wanted) {
+        private @Nullable String unsoundAmong(List<String> wanted, Set<String> results) {
             Map<String, byte[]> stored = store.contents(project.organisation(), wanted);
+            Map<String, byte[]> digests = verdicts.stored(project.organisation(), wanted);
             for (String hash : wanted) {
                 byte[] bytes = stored.get(hash);
                 if (bytes == null) {
@@ -159,6 +174,14 @@ class Verifier {
                 }
                 if (!Sha256.hex(bytes).equals(hash)) {
                     return "the bytes stored as content " + hash + " have another hash";
+                }
+                byte[] digest = digests.get(hash);
+                if (digest != null
+                        && results.contains(hash)
+                        && !Arrays.equals(digest, ItemVerdict.digest(StrictJson.read(bytes)))) {
+                    return "the verdicts stored in short for results "
+                            + hash
+                            + " are not those in the results";
                 }
             }
             sound.addAll(wanted);

@@ -39,7 +39,7 @@ class Wholes {
                 bays.stream().map(bay -> content(contents, hashOf.apply(bay))).toList());
     }
 
-    private static byte[] content(Map<String, byte[]> contents, String hash) {
+    static byte[] content(Map<String, byte[]> contents, String hash) {
         byte[] bytes = contents.get(hash);
         if (bytes == null) {
             throw new IllegalStateException("Content " + hash + " is missing from the ledger");

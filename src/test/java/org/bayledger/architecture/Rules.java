@@ -137,7 +137,8 @@ record Rules(String root) {
     }
 
     /**
-     * Drawings write XML with what Java has for it, and CSV with its library; nothing else does.
+     * Drawings write XML with what Java has for it, CSV and pages with their libraries; nothing
+     * else does.
      */
     private ArchRule drawingsAreBare() {
         return classes()
@@ -149,7 +150,10 @@ record Rules(String root) {
                 .resideInAnyPackage(
                         Stream.concat(
                                         Stream.of(bare()),
-                                        Stream.of("javax.xml.stream..", "org.apache.commons.csv.."))
+                                        Stream.of(
+                                                "javax.xml.stream..",
+                                                "org.apache.commons.csv..",
+                                                "com.samskivert.mustache.."))
                                 .toArray(String[]::new));
     }
 

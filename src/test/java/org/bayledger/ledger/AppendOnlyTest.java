@@ -25,7 +25,13 @@ class AppendOnlyTest {
     private static final TestDatabase DATABASE = TestDatabase.create();
 
     private static final List<String> TABLES =
-            List.of("project", "content", "revision", "revision_bay", "idempotency");
+            List.of(
+                    "project",
+                    "content",
+                    "revision",
+                    "revision_bay",
+                    "idempotency",
+                    "result_verdicts");
 
     @Autowired private Ledger ledger;
 

@@ -102,11 +102,11 @@ class ChangesTest {
                 .extracting(Comparison.VerdictChange::toString)
                 .containsExactly(
                         "VerdictChange[item=N/lite/1-1, check=GLASS, from=SATISFIED, to=EXCEEDED,"
-                                + " utilizationFrom=0.8, utilizationTo=1.2]",
+                                + " utilizationFrom=0.8, utilizationTo=1.2, utilizationChange=0.4]",
                         "VerdictChange[item=N/mullion/2, check=FRAMING, from=SATISFIED, to=null,"
-                                + " utilizationFrom=0.9, utilizationTo=null]",
+                                + " utilizationFrom=0.9, utilizationTo=null, utilizationChange=null]",
                         "VerdictChange[item=N/mullion/3, check=FRAMING, from=null,"
-                                + " to=UNDETERMINED, utilizationFrom=null, utilizationTo=null]");
+                                + " to=UNDETERMINED, utilizationFrom=null, utilizationTo=null, utilizationChange=null]");
         assertThat(texts(effect.notes().added())).containsExactly("slotted anchor");
         assertThat(texts(effect.notes().removed())).containsExactly("fixed anchor");
         assertThat(texts(effect.notes().changed().stream().map(c -> c.to()).toList()))

@@ -438,13 +438,29 @@ class RevisionEndpointTest {
                                                 "utilizationFrom",
                                                 "0.9",
                                                 "utilizationTo",
-                                                "1.25"))
+                                                "1.25",
+                                                "utilizationChange",
+                                                "0.35"))
                                 .toString());
         assertThat(comparison.text("/notes")).isEqualTo("{added=[], removed=[], changed=[]}");
         assertThat(comparison.at("/engineChanged")).isEqualTo(false);
         assertThat(comparison.text("/recomputed/engineEffect/verdicts")).isEqualTo("[]");
         assertThat(comparison.text("/recomputed/inputEffect/verdicts/0/to")).isEqualTo("EXCEEDED");
         assertThat(client.get(project + "/comparisons?base=1&head=2").at("/recomputed")).isNull();
+        Answer table = client.get(project + "/comparisons?base=1&head=2", "Accept: text/csv");
+        assertThat(table.header("content-type")).startsWith("text/csv");
+        assertThat(table.body())
+                .contains("INPUT,N-02,,/bays/1/load,0.9,1.25")
+                .contains("VERDICT,N-02/mullion/1,FRAMING,,SATISFIED,EXCEEDED,0.9,1.25,0.35");
+        Answer page =
+                client.get(
+                        project + "/comparisons?base=1&head=2&recompute=true", "Accept: text/html");
+        assertThat(page.header("content-type")).isEqualTo("text/html;charset=UTF-8");
+        assertThat(page.body()).contains("N-02/mullion/1").contains("against what it makes of the base");
+        assertProblem(
+                client.get(project + "/comparisons?base=1&head=3", "Accept: text/html"),
+                404,
+                "not-found");
         assertProblem(client.get(project + "/comparisons?base=1&head=3"), 404, "not-found");
         assertThat(client.get(project + "/comparisons?base=1").status()).isEqualTo(400);
     }

@@ -105,6 +105,7 @@ class TamperTest {
                     3 | UPDATE content SET bytes = 'x' WHERE hash = (SELECT document_shell FROM revision WHERE :third)
                     3 | UPDATE content SET bytes = 'x' WHERE hash = (SELECT result_shell FROM revision WHERE :third)
                     3 | UPDATE content SET hash = sha256(random()::text::bytea) WHERE hash = (SELECT input_hash FROM revision_bay WHERE :third AND position = 0)
+                    3 | UPDATE result_verdicts SET bytes = convert_to(replace(convert_from(bytes, 'UTF8'), 'SATISFIED', 'EXCEEDED'), 'UTF8') WHERE result_hash = (SELECT result_hash FROM revision_bay WHERE :third AND position = 0)
                     3 | DELETE FROM content WHERE hash = (SELECT input_hash FROM revision_bay WHERE :third AND position = 0)
                     """)
     void findsTheFirstRevisionThatIsNotWhatWasRecorded(int firstBroken, String sql)

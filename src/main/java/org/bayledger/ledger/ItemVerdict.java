@@ -1,0 +1,74 @@
+package org.bayledger.ledger;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.bayledger.check.StrictJson;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One check of one item, as a bay's results hold it.
+ *
+ * <p>A digest is the verdicts of one bay's results as canonical JSON, {@code [[item, check,
+ * verdict, utilization], ...]}. It is a hundredth of the results that it is read from, so that
+ * comparisons and histories read digests; a verification holds each against its results.
+ *
+ * @param item the item's identifier
+ * @param check the check
+ * @param verdict its verdict
+ * @param utilization demand over limit, or null where the check has none
+ */
+record ItemVerdict(String item, String check, String verdict, @Nullable BigDecimal utilization) {
+
+    /** The verdicts in one bay's results, in their order. */
+    static List<ItemVerdict> of(@Nullable Object bay) {
+        List<ItemVerdict> verdicts = new ArrayList<>();
+        for (Object item : Trees.present(Trees.list(bay, "items"))) {
+            verdicts.add(
+                    new ItemVerdict(
+                            Trees.text(item, "id"),
+                            Trees.text(item, "check"),
+                            Trees.text(item, "verdict"),
+                            number(Trees.get(item, "utilization"))));
+        }
+        return verdicts;
+    }
+
+    /** The verdicts in a whole set of results. */
+    static List<ItemVerdict> ofAll(Map<?, ?> result) {
+        return Trees.list(result, "bays").stream().flatMap(bay -> of(bay).stream()).toList();
+    }
+
+    /** The digest of one bay's results. */
+    static byte[] digest(@Nullable Object bay) {
+        return CanonicalJson.bytes(
+                of(bay).stream()
+                        .map(v -> Arrays.asList(v.item, v.check, v.verdict, v.utilization))
+                        .toList());
+    }
+
+    /** What a digest says. */
+    static List<ItemVerdict> read(byte[] digest) {
+        if (!(StrictJson.read(digest) instanceof List<?> rows)) {
+            throw new IllegalStateException("A digest of verdicts is not a list");
+        }
+        return rows.stream().map(ItemVerdict::row).toList();
+    }
+
+    private static ItemVerdict row(@Nullable Object row) {
+        if (row instanceof List<?> cells
+                && cells.size() == 4
+                && cells.get(0) instanceof String item
+                && cells.get(1) instanceof String check
+                && cells.get(2) instanceof String verdict) {
+            return new ItemVerdict(item, check, verdict, number(cells.get(3)));
+        }
+        throw new IllegalStateException("A row of a digest of verdicts is not what it has to be");
+    }
+
+    private static @Nullable BigDecimal number(@Nullable Object value) {
+        return value instanceof BigDecimal number ? number : null;
+    }
+}
