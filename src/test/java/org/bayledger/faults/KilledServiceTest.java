@@ -21,9 +21,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The service is killed in the middle of writes (SIGKILL): what it acknowledged is there, nothing is
- * there by half, the chain verifies, and a retry gets the first answer. Five kills, or as many as
- * the property bayledger.test.kills says.
+ * The service is killed in the middle of writes (SIGKILL): what it acknowledged is there, nothing
+ * is there by half, the chain verifies, and a retry gets the first answer. Five kills, or as many
+ * as the property bayledger.test.kills says.
  */
 class KilledServiceTest {
 

@@ -104,8 +104,9 @@ final class Mutation {
                 yield bytes;
             }
             case 2 -> ("[" + new String(bytes, UTF_8) + "]").getBytes(UTF_8);
-            case 3 -> (new String(bytes, UTF_8).replaceFirst("\\{", "{\"name\":1,\"name\":2,"))
-                    .getBytes(UTF_8);
+            case 3 ->
+                    (new String(bytes, UTF_8).replaceFirst("\\{", "{\"name\":1,\"name\":2,"))
+                            .getBytes(UTF_8);
             default -> bytes;
         };
     }

@@ -42,8 +42,10 @@ final class ServiceProcess implements AutoCloseable {
     static ServiceProcess embedded(Path folder) {
         return start(
                 Map.of(
-                        "bayledger.embedded-database.directory", folder.toString(),
-                        "bayledger.demo.enabled", "false"));
+                        "bayledger.embedded-database.directory",
+                        folder.toString(),
+                        "bayledger.demo.enabled",
+                        "false"));
     }
 
     /** Starts the service and returns once it answers. */

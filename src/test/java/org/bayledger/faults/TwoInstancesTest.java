@@ -42,10 +42,7 @@ class TwoInstancesTest {
             throws Exception {
         Writer other = writer.besides("other");
         List<Integer> statuses =
-                atOnce(
-                                () -> writer.append(one.port()),
-                                () -> other.append(two.port()))
-                        .stream()
+                atOnce(() -> writer.append(one.port()), () -> other.append(two.port())).stream()
                         .map(HttpResponse::statusCode)
                         .sorted()
                         .toList();
@@ -57,13 +54,8 @@ class TwoInstancesTest {
             throws Exception {
         Writer same = writer.besides("attempt");
         List<HttpResponse<String>> answers =
-                atOnce(
-                        () -> writer.append(one.port()),
-                        () -> same.append(two.port()));
-        assertThat(answers)
-                .extracting(HttpResponse::statusCode)
-                .contains(201)
-                .isSubsetOf(201, 409);
+                atOnce(() -> writer.append(one.port()), () -> same.append(two.port()));
+        assertThat(answers).extracting(HttpResponse::statusCode).contains(201).isSubsetOf(201, 409);
         List<String> made =
                 answers.stream()
                         .filter(answer -> answer.statusCode() == 201)

@@ -163,8 +163,7 @@ final class Writer {
     }
 
     private static HttpRequest.Builder request(int port, String path) {
-        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
-                .timeout(NEVER);
+        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path)).timeout(NEVER);
     }
 
     private static String body(int attempt) {
