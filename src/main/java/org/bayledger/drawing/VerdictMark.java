@@ -16,7 +16,7 @@ final class VerdictMark {
         return switch (verdict) {
             case "SATISFIED" -> "\u25cf";
             case "EXCEEDED" -> "\u25b2";
-            case "UNDETERMINED" -> "\u25c7";
+            case "UNDETERMINED" -> "\u25ca";
             default -> "";
         };
     }

@@ -1,5 +1,7 @@
 package org.bayledger.ledger;
 
+import java.util.List;
+import java.util.Map;
 import org.bayledger.check.Binder;
 import org.bayledger.check.StrictJson;
 import org.bayledger.review.ReviewDocument;
@@ -36,5 +38,36 @@ public class RecordedDocuments {
                 revision.hash(),
                 revision.engineVersion(),
                 Binder.bind(StrictJson.read(document), ReviewDocument.class));
+    }
+
+    /**
+     * A revision with its document and results as they were recorded.
+     *
+     * @param projectId as it stands in the address
+     * @param number likewise
+     */
+    public RecordedRevision readWhole(String projectId, String number) {
+        Project project = ledger.project(Caller.OPEN, projectId);
+        Revision revision = ledger.revision(project, number);
+        List<Manifest.Bay> bays = store.bays(project, revision.number());
+        return new RecordedRevision(
+                project.id().toString(),
+                project.name(),
+                revision.number(),
+                revision.hash(),
+                Instants.text(revision.recordedAt()),
+                revision.author(),
+                revision.recordedBy(),
+                revision.reason(),
+                revision.engineVersion(),
+                tree(wholes.document(project, revision, bays)),
+                tree(wholes.result(project, revision, bays)));
+    }
+
+    private static Map<?, ?> tree(byte[] canonical) {
+        if (StrictJson.read(canonical) instanceof Map<?, ?> tree) {
+            return tree;
+        }
+        throw new IllegalStateException("What was recorded is not a JSON object");
     }
 }

@@ -23,7 +23,9 @@ class ReviewEndpoint {
             description =
                     "Finds the wind zones from where each bay stands on its elevation, takes each"
                             + " effective wind area from the member's own span and spacing, and runs"
-                            + " every check on every lite, member and anchor. Stores nothing.")
+                            + " every check on every lite, member and anchor. Stores nothing. With"
+                            + " Accept: text/html or application/pdf the same comes as a review"
+                            + " sheet.")
     @PostMapping(
             path = "/v1/reviews",
             consumes = MediaType.APPLICATION_JSON_VALUE,

@@ -153,7 +153,8 @@ record Rules(String root) {
                                         Stream.of(
                                                 "javax.xml.stream..",
                                                 "org.apache.commons.csv..",
-                                                "com.samskivert.mustache.."))
+                                                "com.samskivert.mustache..",
+                                                "com.openhtmltopdf.."))
                                 .toArray(String[]::new));
     }
 

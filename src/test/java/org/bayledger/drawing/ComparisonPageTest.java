@@ -90,7 +90,7 @@ class ComparisonPageTest {
                         "N-03 | /bays/0/load | -35 psf | \u2013",
                         "N-03/lite/1-2 | glass | \u25cf Satisfied | \u25b2 Exceeded | 0.95 | 1.05 |"
                                 + " +0.1",
-                        "N-04 | glass | \u2013 | \u25c7 Undetermined | \u2013 | \u2013 | \u2013",
+                        "N-04 | glass | \u2013 | \u25ca Undetermined | \u2013 | \u2013 | \u2013",
                         "N-09/lite/1-1 | glass | \u25b2 Exceeded | \u25cf Satisfied | 1.2 | 0.8 |"
                                 + " -0.4",
                         "Appeared | N-03/lite/1-1 | \u2013 | * Blocks at eighth points.",

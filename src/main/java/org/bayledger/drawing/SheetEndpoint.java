@@ -1,0 +1,124 @@
+package org.bayledger.drawing;
+
+import io.swagger.v3.oas.annotations.Hidden;
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.Map;
+import org.bayledger.check.Answer;
+import org.bayledger.check.Binder;
+import org.bayledger.check.RawJson;
+import org.bayledger.check.Reporting;
+import org.bayledger.check.StrictJson;
+import org.bayledger.check.TraceLevel;
+import org.bayledger.ledger.RecordedDocuments;
+import org.bayledger.ledger.RecordedRevision;
+import org.bayledger.quantity.UnitSystem;
+import org.bayledger.review.Review;
+import org.bayledger.review.ReviewDocument;
+import org.jspecify.annotations.Nullable;
+import org.springframework.http.MediaType;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The review sheet of a document that is sent or of one that was recorded. */
+@RestController
+@Tag(name = "Drawings")
+class SheetEndpoint {
+
+    private static final String REVIEWS = "/v1/reviews";
+    private static final String SHEET = "/v1/projects/{projectId}/revisions/{number}/sheet";
+    private static final String HTML = "text/html;charset=UTF-8";
+    private static final String PDF = "application/pdf";
+
+    private final RecordedDocuments recorded;
+    private final JsonMapper json;
+
+    SheetEndpoint(RecordedDocuments recorded, JsonMapper json) {
+        this.recorded = recorded;
+        this.json = json;
+    }
+
+    @Hidden
+    @PostMapping(path = REVIEWS, consumes = MediaType.APPLICATION_JSON_VALUE, produces = HTML)
+    byte[] reviewAsPage(
+            @RequestBody RawJson body, @RequestParam(required = false) @Nullable UnitSystem units) {
+        return unrecorded(body, units);
+    }
+
+    @Hidden
+    @PostMapping(path = REVIEWS, consumes = MediaType.APPLICATION_JSON_VALUE, produces = PDF)
+    byte[] reviewAsPdf(
+            @RequestBody RawJson body, @RequestParam(required = false) @Nullable UnitSystem units) {
+        return SheetPdf.of(unrecorded(body, units));
+    }
+
+    @Operation(
+            operationId = "readRevisionSheet",
+            summary = "Read the review sheet of a revision",
+            description =
+                    "What a reviewer hands over: the job, governing items, findings, shop-drawing"
+                            + " notes, wind schedule, results of each bay with the sums of what"
+                            + " governs, setting blocks, seals, drawings, cautions, revision, hash"
+                            + " and checkpoint. The results are those that were recorded; the"
+                            + " drawings are drawn anew. text/html needs no script and prints on"
+                            + " letter and A4 paper; application/pdf is the same on paper.")
+    @ApiResponse(
+            responseCode = "200",
+            description = "The sheet.",
+            content = {
+                @Content(mediaType = "text/html", schema = @Schema(type = "string")),
+                @Content(mediaType = PDF, schema = @Schema(type = "string", format = "binary"))
+            })
+    @GetMapping(path = SHEET, produces = HTML)
+    byte[] recordedAsPage(@PathVariable String projectId, @PathVariable String number) {
+        return page(recorded.readWhole(projectId, number));
+    }
+
+    @Hidden
+    @GetMapping(path = SHEET, produces = PDF)
+    byte[] recordedAsPdf(@PathVariable String projectId, @PathVariable String number) {
+        return SheetPdf.of(page(recorded.readWhole(projectId, number)));
+    }
+
+    private byte[] page(RecordedRevision revision) {
+        ReviewDocument document = Binder.bind(revision.document(), ReviewDocument.class);
+        return ReviewSheet.page(
+                revision.document(),
+                revision.result(),
+                SheetOrigin.of(revision),
+                SheetPictures.of(document, document.unitsOrDefault(), SheetOrigin.of(revision)),
+                document.unitsOrDefault());
+    }
+
+    private byte[] unrecorded(RawJson body, @Nullable UnitSystem units) {
+        ReviewDocument document = Binder.bind(body.tree(), ReviewDocument.class);
+        UnitSystem chosen = units == null ? document.unitsOrDefault() : units;
+        byte[] answer =
+                json.writeValueAsBytes(
+                        new Answer<>(
+                                chosen,
+                                Review.run(document, new Reporting(chosen, TraceLevel.GOVERNING))));
+        SheetOrigin origin = SheetOrigin.unrecorded(Review.ENGINE_VERSION);
+        return ReviewSheet.page(
+                tree(body.tree()),
+                tree(StrictJson.read(answer)),
+                origin,
+                SheetPictures.of(document, chosen, origin),
+                chosen);
+    }
+
+    private static Map<?, ?> tree(@Nullable Object json) {
+        if (json instanceof Map<?, ?> tree) {
+            return tree;
+        }
+        throw new IllegalStateException("a review or its document is not a JSON object");
+    }
+}

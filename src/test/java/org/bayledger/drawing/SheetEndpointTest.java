@@ -1,0 +1,194 @@
+package org.bayledger.drawing;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.bayledger.contract.RunningService;
+import org.junit.jupiter.api.Test;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The review sheet over HTTP, as a page and as a PDF, sent and recorded. */
+@RunningService
+class SheetEndpointTest {
+
+    @LocalServerPort private int port;
+
+    private final HttpClient http = HttpClient.newHttpClient();
+
+    @Test
+    void pageOfASentDocumentSaysWhatTheReviewSays() throws Exception {
+        Document page = page(post("/v1/reviews", demo(), "text/html").body());
+        JsonNode review = JsonMapper.shared().readTree(post("/v1/reviews", demo(), "*/*").body());
+        assertThat(texts(page, "h1")).containsExactly("Quillmoor Civic Library");
+        assertThat(page.getDocumentElement().getTextContent())
+                .contains("stands in no ledger")
+                .contains("\u25b2 Exceeded");
+        List<String> rows = rows(page);
+        int items = 0;
+        for (JsonNode bay : review.path("bays")) {
+            for (JsonNode item : bay.path("items")) {
+                items++;
+                String start =
+                        item.path("id").asString()
+                                + " | "
+                                + ResultTree.words(item.path("check").asString())
+                                + " | "
+                                + VerdictMark.text(item.path("verdict").asString());
+                assertThat(rows).as(start).anyMatch(row -> row.startsWith(start));
+            }
+        }
+        assertThat(items).isGreaterThan(100);
+        for (JsonNode note : review.path("notes")) {
+            assertThat(rows).anyMatch(row -> row.endsWith(note.path("text").asString()));
+        }
+        assertThat(rows)
+                .as("both signs for every row of the wind schedule, with their units")
+                .filteredOn(row -> row.matches(".* \\| [\\d.]+ psf \\| \u2212[\\d.]+ psf \\| .*"))
+                .hasSizeGreaterThanOrEqualTo(review.path("windSchedule").size());
+        assertThat(texts(page, "li"))
+                .contains("guards and fall protection")
+                .contains("Follow the manufacturers' instructions for every product used.");
+        assertThat(page.getElementsByTagName("script").getLength()).isZero();
+        NodeList images = page.getElementsByTagName("img");
+        assertThat(images.getLength()).isPositive();
+        for (int i = 0; i < images.getLength(); i++) {
+            Element image = (Element) images.item(i);
+            assertThat(image.getAttribute("alt")).isNotBlank();
+            assertThat(image.getAttribute("src")).startsWith("data:image/svg+xml;base64,");
+        }
+    }
+
+    @Test
+    void recordedSheetCarriesRevisionHashAndCheckpoint() throws Exception {
+        String project = location(post("/v1/projects", "{\"name\":\"Sheets\"}", "*/*"));
+        HttpResponse<byte[]> made =
+                http.send(
+                        request(project + "/revisions", "*/*")
+                                .header("Content-Type", "application/json")
+                                .header("If-None-Match", "*")
+                                .POST(
+                                        HttpRequest.BodyPublishers.ofString(
+                                                "{\"author\":\"R. <Reviewer>\",\"reason\":\"handed"
+                                                        + " over\",\"document\":"
+                                                        + example()
+                                                        + "}"))
+                                .build(),
+                        HttpResponse.BodyHandlers.ofByteArray());
+        assertThat(made.statusCode()).isEqualTo(201);
+        String hash = JsonMapper.shared().readTree(made.body()).path("hash").asString();
+        String sheet = location(made) + "/sheet";
+
+        HttpResponse<byte[]> html = get(sheet, "text/html");
+        assertThat(html.headers().firstValue("Content-Type")).hasValue("text/html;charset=UTF-8");
+        assertThat(rows(page(html.body())))
+                .contains(
+                        "Author, as claimed | R. <Reviewer>",
+                        "Reason | handed over",
+                        "Hash of the revision | " + hash)
+                .anyMatch(row -> row.startsWith("Checkpoint to keep | size 1, headHash " + hash));
+
+        HttpResponse<byte[]> pdf = get(sheet, "application/pdf");
+        assertThat(pdf.headers().firstValue("Content-Type")).hasValue("application/pdf");
+        try (PDDocument document = Loader.loadPDF(pdf.body())) {
+            assertThat(document.getNumberOfPages()).isBetween(4, 40);
+            assertThat(document.getPage(0).getMediaBox().getWidth())
+                    .as("letter paper for a job in US units")
+                    .isEqualTo(612f);
+            PDFTextStripper text = new PDFTextStripper();
+            String all = text.getText(document);
+            assertThat(all)
+                    .contains("Example wall")
+                    .contains("\u25cf Satisfied")
+                    .contains("N-01/mullion/2")
+                    .contains("never replace, the judgement");
+            for (int i = 1; i <= document.getNumberOfPages(); i++) {
+                text.setStartPage(i);
+                text.setEndPage(i);
+                assertThat(text.getText(document))
+                        .as("page %d", i)
+                        .contains("Revision 1, hash " + hash)
+                        .contains(i + " of " + document.getNumberOfPages());
+            }
+        }
+        assertThat(get(location(made) + "9/sheet", "application/pdf").statusCode()).isEqualTo(404);
+    }
+
+    private static Document page(byte[] html) throws Exception {
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(html));
+    }
+
+    private static List<String> texts(Document page, String tag) {
+        List<String> texts = new ArrayList<>();
+        NodeList found = page.getElementsByTagName(tag);
+        for (int i = 0; i < found.getLength(); i++) {
+            texts.add(found.item(i).getTextContent());
+        }
+        return texts;
+    }
+
+    private static List<String> rows(Document page) {
+        List<String> rows = new ArrayList<>();
+        NodeList found = page.getElementsByTagName("tr");
+        for (int i = 0; i < found.getLength(); i++) {
+            List<String> cells = new ArrayList<>();
+            NodeList children = found.item(i).getChildNodes();
+            for (int j = 0; j < children.getLength(); j++) {
+                cells.add(children.item(j).getTextContent());
+            }
+            rows.add(String.join(" | ", cells));
+        }
+        return rows;
+    }
+
+    private HttpResponse<byte[]> get(String path, String accept) throws Exception {
+        return http.send(
+                request(path, accept).GET().build(), HttpResponse.BodyHandlers.ofByteArray());
+    }
+
+    private HttpResponse<byte[]> post(String path, String body, String accept) throws Exception {
+        return http.send(
+                request(path, accept)
+                        .header("Content-Type", "application/json")
+                        .POST(HttpRequest.BodyPublishers.ofString(body, UTF_8))
+                        .build(),
+                HttpResponse.BodyHandlers.ofByteArray());
+    }
+
+    private static String location(HttpResponse<byte[]> made) {
+        return made.headers().firstValue("Location").orElseThrow();
+    }
+
+    private HttpRequest.Builder request(String path, String accept) {
+        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
+                .header("Accept", accept);
+    }
+
+    /** A job of one bay: a PDF of it is made in a second. */
+    private static String example() throws Exception {
+        return Files.readString(Path.of("src/main/resources/contract/review.request.json"));
+    }
+
+    private static String demo() throws Exception {
+        return Files.readString(Path.of("demo-seed/quillmoor-library-1.json"));
+    }
+}
