@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.bayledger.check.StrictJson;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,14 @@ final class ResultTree {
     private static final MathContext SHOWN = new MathContext(4, RoundingMode.HALF_UP);
 
     private ResultTree() {}
+
+    /** Results as they are written in an answer. */
+    static Map<?, ?> of(byte[] answer) {
+        if (StrictJson.read(answer) instanceof Map<?, ?> tree) {
+            return tree;
+        }
+        throw new IllegalStateException("results are not a JSON object");
+    }
 
     static @Nullable Object get(@Nullable Object tree, String... names) {
         Object at = tree;

@@ -6,12 +6,10 @@ import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
-import java.util.Map;
 import org.bayledger.check.Answer;
 import org.bayledger.check.Binder;
 import org.bayledger.check.RawJson;
 import org.bayledger.check.Reporting;
-import org.bayledger.check.StrictJson;
 import org.bayledger.check.TraceLevel;
 import org.bayledger.ledger.RecordedDocuments;
 import org.bayledger.ledger.RecordedRevision;
@@ -108,17 +106,10 @@ class SheetEndpoint {
                                 Review.run(document, new Reporting(chosen, TraceLevel.GOVERNING))));
         SheetOrigin origin = SheetOrigin.unrecorded(Review.ENGINE_VERSION);
         return ReviewSheet.page(
-                tree(body.tree()),
-                tree(StrictJson.read(answer)),
+                ResultTree.of(body.bytes()),
+                ResultTree.of(answer),
                 origin,
                 SheetPictures.of(document, chosen, origin),
                 chosen);
-    }
-
-    private static Map<?, ?> tree(@Nullable Object json) {
-        if (json instanceof Map<?, ?> tree) {
-            return tree;
-        }
-        throw new IllegalStateException("a review or its document is not a JSON object");
     }
 }

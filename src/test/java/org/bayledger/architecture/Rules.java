@@ -154,7 +154,8 @@ record Rules(String root) {
                                                 "javax.xml.stream..",
                                                 "org.apache.commons.csv..",
                                                 "com.samskivert.mustache..",
-                                                "com.openhtmltopdf.."))
+                                                "com.openhtmltopdf..",
+                                                "org.dhatim.fastexcel.."))
                                 .toArray(String[]::new));
     }
 
