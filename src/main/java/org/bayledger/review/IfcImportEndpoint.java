@@ -1,0 +1,51 @@
+package org.bayledger.review;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.tags.Tag;
+import java.io.IOException;
+import java.io.InputStream;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ProblemDetail;
+import org.springframework.util.unit.DataSize;
+import org.springframework.web.ErrorResponseException;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RestController;
+
+/** Bays from an IFC file. */
+@RestController
+@Tag(name = "Reviews")
+class IfcImportEndpoint {
+
+    private final int maxBytes;
+
+    IfcImportEndpoint(@Value("${bayledger.limits.ifc:50MB}") DataSize maxBytes) {
+        this.maxBytes = Math.toIntExact(maxBytes.toBytes());
+    }
+
+    @Operation(
+            operationId = "importIfc",
+            summary = "Take bays out of an IFC 4 file",
+            description =
+                    "ISO 16739 in the clear text of ISO 10303-21: every IfcCurtainWall whose plates"
+                            + " fill a grid in one vertical plane becomes a bay. The answer is a"
+                            + " review document as far as the file goes, and what it lacks. Stores"
+                            + " nothing.")
+    @PostMapping(
+            path = "/v1/imports/ifc",
+            consumes = {"application/x-step", "model/step"},
+            produces = "application/json")
+    IfcImportResult read(@RequestBody InputStream file) throws IOException {
+        byte[] bytes = file.readNBytes(maxBytes + 1);
+        if (bytes.length > maxBytes) {
+            throw new ErrorResponseException(
+                    HttpStatus.CONTENT_TOO_LARGE,
+                    ProblemDetail.forStatusAndDetail(
+                            HttpStatus.CONTENT_TOO_LARGE,
+                            "The file is larger than " + maxBytes + " bytes."),
+                    null);
+        }
+        return IfcImport.run(bytes);
+    }
+}
