@@ -35,6 +35,7 @@ class SheetEndpoint {
     private static final String SHEET = "/v1/projects/{projectId}/revisions/{number}/sheet";
     private static final String HTML = "text/html;charset=UTF-8";
     private static final String PDF = "application/pdf";
+    private static final String ZIP = "application/zip";
 
     private final RecordedDocuments recorded;
     private final JsonMapper json;
@@ -84,6 +85,23 @@ class SheetEndpoint {
     @GetMapping(path = SHEET, produces = PDF)
     byte[] recordedAsPdf(@PathVariable String projectId, @PathVariable String number) {
         return SheetPdf.of(page(recorded.readWhole(projectId, number)));
+    }
+
+    @Operation(
+            operationId = "readRevisionTopics",
+            summary = "Read the findings of a revision as BCF topics",
+            description =
+                    "A file of the BIM Collaboration Format (BCF-XML 3.0): one topic for each"
+                            + " finding, with the items it is on, for the issue lists of BIM tools.")
+    @ApiResponse(
+            responseCode = "200",
+            description = "The file.",
+            content = @Content(mediaType = ZIP, schema = @Schema(type = "string", format = "binary")))
+    @GetMapping(
+            path = "/v1/projects/{projectId}/revisions/{number}/topics",
+            produces = ZIP)
+    byte[] topics(@PathVariable String projectId, @PathVariable String number) {
+        return BcfFile.of(recorded.readWhole(projectId, number));
     }
 
     private byte[] page(RecordedRevision revision) {
