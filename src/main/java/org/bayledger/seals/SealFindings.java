@@ -35,7 +35,7 @@ final class SealFindings {
     private static void water(
             List<Finding> findings, SealDetails details, TestPressure test, Reporting reporting) {
         Double dam = details.endDamHeight();
-        if (dam != null && test.head() > dam && !details.continues(Edge.BOTTOM)) {
+        if (dam != null && test.head() > dam && details.holdsWater()) {
             findings.add(
                     Finding.action(
                             "WATER_HEAD_ABOVE_END_DAM",
@@ -110,7 +110,7 @@ final class SealFindings {
                 takeOff.joints().stream()
                         .filter(joint -> joint.count() > 0)
                         .map(SealJoint::type)
-                        .filter(type -> !type.perimeter() && type != JointType.STACK_JOINT)
+                        .filter(type -> !type.weatherSeal())
                         .filter(type -> lengths.given(type) == null)
                         .map(JointType::name)
                         .collect(Collectors.joining(", "));

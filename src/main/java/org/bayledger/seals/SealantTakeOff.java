@@ -72,27 +72,27 @@ record SealantTakeOff(List<SealJoint> joints, double volume, long cartridges) {
 
     private static SealJoint joint(JointCount count, SealDetails details) {
         JointType type = count.type();
-        Bead bead =
-                type.perimeter() || type == JointType.STACK_JOINT
-                        ? details.perimeterBeadOrDefault()
-                        : details.bead();
+        WallSystem system = details.systemOrDefault();
+        boolean reachable = system.reachableAfterGlazing(type);
+        Bead bead = type.weatherSeal() ? details.perimeterBeadOrDefault() : details.bead();
+        double sealed = system.gasketed(type) ? 0 : count.length();
         return new SealJoint(
                 type,
                 count.count(),
                 count.countFormula(),
                 Quantity.of(Dimension.DISTANCE, count.length()),
                 count.lengthFormula(),
-                Quantity.of(Dimension.VOLUME, bead.area() * count.length()),
-                type.step(),
-                count.count() > 0 && !type.reachableAfterGlazing(),
-                type.reachableAfterGlazing(),
+                Quantity.of(Dimension.VOLUME, bead.area() * sealed),
+                system.step(type),
+                count.count() > 0 && !reachable,
+                reachable,
                 hiddenBy(type, details),
-                SealInstructions.of(type));
+                SealInstructions.of(type, system));
     }
 
     private static List<Obstacle> hiddenBy(JointType type, SealDetails details) {
         Integer covers = details.jointCovers();
-        return type.hiddenBy().stream()
+        return details.systemOrDefault().hiddenBy(type).stream()
                 .filter(
                         obstacle ->
                                 obstacle != Obstacle.JOINT_PLUG

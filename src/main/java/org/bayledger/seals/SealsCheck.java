@@ -50,7 +50,7 @@ public final class SealsCheck {
         SealDetails details = request.details();
         Trace trace = new Trace(reporting.trace());
         AllowableLoad load = request.load().allowable(trace);
-        JointCounts counts = new JointCounts(request, reporting);
+        JointTally counts = JointCounts.of(request, reporting);
         SealantTakeOff takeOff = SealantTakeOff.of(counts.counts(), details, trace);
         Double positive = load.positive();
         TestPressure test =
@@ -66,7 +66,7 @@ public final class SealsCheck {
                 dam == null ? missed : missed == null ? dam : (Double) Math.max(dam, missed);
         List<Finding> gaps = new ArrayList<>(load.missingSigns("/load"));
         gaps.addAll(counts.findings());
-        if (details.endDamHeight() == null && !details.continues(Edge.BOTTOM)) {
+        if (details.endDamHeight() == null && details.holdsWater()) {
             gaps.add(
                     Finding.action(
                             "END_DAM_HEIGHT_NOT_GIVEN",
@@ -95,7 +95,7 @@ public final class SealsCheck {
                                         + " gap may pass a fraction of them, or up to a third more.")),
                 takeOff.joints(),
                 counts.notCounted(),
-                Obstacle.GLASS.step(),
+                details.systemOrDefault().step(Obstacle.GLASS),
                 Quantity.of(Dimension.VOLUME, takeOff.volume()),
                 takeOff.cartridges(),
                 test == null ? null : Quantity.of(Dimension.PRESSURE, test.laboratory()),
@@ -106,7 +106,7 @@ public final class SealsCheck {
 
     private static @Nullable Double damUtilization(
             SealDetails details, @Nullable TestPressure test) {
-        return test == null || details.endDamHeight() == null || details.continues(Edge.BOTTOM)
+        return test == null || details.endDamHeight() == null || !details.holdsWater()
                 ? null
                 : (Double) (test.head() / details.endDamHeight());
     }
@@ -119,7 +119,7 @@ public final class SealsCheck {
         List<String> sentences = new ArrayList<>();
         Quantity head = result.waterHead();
         Double dam = details.endDamHeight();
-        if (head != null && dam != null && head.si() > dam && !details.continues(Edge.BOTTOM)) {
+        if (head != null && dam != null && head.si() > dam && details.holdsWater()) {
             boolean customary = reporting.units() == UnitSystem.US;
             double step = customary ? INCH / 8 : 0.001;
             double steps = Math.ceil(head.si() / step);
