@@ -275,8 +275,7 @@ public final class JointPlaces {
     private List<Double> buttsAcross(double stock) {
         List<Double> butts = new ArrayList<>();
         for (int i = 0; i < JointTally.pieces(request.width(), stock); i++) {
-            boolean starter = details.systemOrDefault() == WallSystem.UNITIZED;
-            if (i > 0 || (details.continues(Edge.LEFT) && !starter)) {
+            if (i > 0 || details.continues(Edge.LEFT)) {
                 butts.add(i * stock);
             }
         }

@@ -1,5 +1,7 @@
 package org.bayledger.seals;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -91,13 +93,18 @@ final class JointTally {
     }
 
     void missing(JointType type, String property, String needed) {
-        notCounted.add(type);
+        missing(List.of(type), property, needed);
+    }
+
+    /** Kinds that can't be counted for the same reason. */
+    void missing(List<JointType> types, String property, String needed) {
+        notCounted.addAll(types);
         findings.add(
                 Finding.action(
                         "JOINTS_NOT_COUNTED",
                         "/" + property,
-                        "Joints of type "
-                                + type
+                        (types.size() == 1 ? "Joints of type " : "Joints of types ")
+                                + types.stream().map(JointType::name).collect(joining(", "))
                                 + " are not counted, and so not in the amount of sealant: they"
                                 + " follow from "
                                 + needed
@@ -115,6 +122,23 @@ final class JointTally {
     /** 1 for an edge that meets the building, 0 where the wall goes on. */
     int open(Edge edge) {
         return details.continues(edge) ? 0 : 1;
+    }
+
+    /**
+     * Butts of lengths that run across the frame and are never carried from one frame to the next:
+     * where the wall goes on at the left, one lies there.
+     */
+    int butts(double stock) {
+        return pieces(request.width(), stock) - open(Edge.LEFT);
+    }
+
+    /** The sum behind {@link #butts}. */
+    String buttSum(double stock) {
+        return "(%d between lengths of %s + %d at a left edge at which the wall goes on)"
+                .formatted(
+                        pieces(request.width(), stock) - 1,
+                        reporting.text(Dimension.DISTANCE, stock),
+                        1 - open(Edge.LEFT));
     }
 
     /** Pieces of a stock length, or spaces up to it, along a length. */
@@ -143,7 +167,7 @@ final class JointTally {
                                                 group.getValue().size(),
                                                 group.getKey(),
                                                 each.applyAsInt(group.getValue().get(0))))
-                .collect(Collectors.joining(" + "));
+                .collect(joining(" + "));
     }
 
     static String counted(int count, String one, String many) {

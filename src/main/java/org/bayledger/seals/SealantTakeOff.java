@@ -5,6 +5,7 @@ import java.util.List;
 import org.bayledger.check.Trace;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The joints with their sealant, and what it adds up to. A bead is a prism: width times depth times
@@ -99,7 +100,10 @@ record SealantTakeOff(List<SealJoint> joints, double volume, long cartridges, Ta
         return type.weatherSeal() ? details.perimeterBeadOrDefault() : details.bead();
     }
 
-    private static SealantUse use(JointType type, SealDetails details) {
+    private static @Nullable SealantUse use(JointType type, SealDetails details) {
+        if (details.systemOrDefault().gasketed(type)) {
+            return null;
+        }
         if (details.perimeterSealant() == null) {
             return SealantUse.EVERYWHERE;
         }

@@ -1,6 +1,7 @@
 package org.bayledger.seals;
 
 import org.bayledger.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The sealant of one kind of joint.
@@ -11,7 +12,7 @@ import org.bayledger.quantity.Quantity;
  * @param beadWidth width of the bead
  * @param beadDepth depth of the bead
  * @param length length of all their beads together
- * @param sealant which sealant
+ * @param sealant which sealant; null for a line that is closed by gaskets
  * @param volume sealant in place
  * @param volumeWithWaste sealant in place with what is wasted
  */
@@ -22,6 +23,6 @@ public record TakeOffRow(
         Quantity beadWidth,
         Quantity beadDepth,
         Quantity length,
-        SealantUse sealant,
+        @Nullable SealantUse sealant,
         Quantity volume,
         Quantity volumeWithWaste) {}

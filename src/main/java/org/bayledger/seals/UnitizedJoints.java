@@ -1,7 +1,6 @@
 package org.bayledger.seals;
 
 import static org.bayledger.seals.JointTally.counted;
-import static org.bayledger.seals.JointTally.pieces;
 
 import java.util.List;
 import org.bayledger.quantity.Dimension;
@@ -38,21 +37,28 @@ final class UnitizedJoints {
         starterSill();
         List<Double> stacks = details.stackJoints();
         if (stacks == null) {
-            tally.missing(JointType.HORIZONTAL_TO_VERTICAL, "stackJoints", NO_TIERS);
-            tally.missing(JointType.STACK_JOINT, "stackJoints", NO_TIERS);
-            tally.missing(JointType.END_CAP, "stackJoints", NO_TIERS);
+            tally.missing(
+                    List.of(
+                            JointType.HORIZONTAL_TO_VERTICAL,
+                            JointType.END_CAP,
+                            JointType.STACK_JOINT),
+                    "stackJoints",
+                    NO_TIERS);
         } else {
             ofTiers(tiers(stacks));
         }
         UnitizedFrame frame = details.unitized();
         if (stacks == null || frame == null) {
             String property = frame == null ? "unitized" : "stackJoints";
-            tally.missing(JointType.FRAME_CORNER, property, NO_UNITS);
-            tally.missing(JointType.VERTICAL_TO_HORIZONTAL, property, NO_UNITS);
-            tally.missing(JointType.UNIT_VERTICAL, property, NO_UNITS);
-            tally.missing(JointType.SPLICE_SLEEVE, property, NO_UNITS);
             tally.missing(
-                    JointType.FASTENER_HEAD, property, NO_UNITS + ", fastenersPerHorizontalEnd");
+                    List.of(
+                            JointType.FRAME_CORNER,
+                            JointType.VERTICAL_TO_HORIZONTAL,
+                            JointType.FASTENER_HEAD,
+                            JointType.UNIT_VERTICAL,
+                            JointType.SPLICE_SLEEVE),
+                    property,
+                    NO_UNITS + ", the fasteners from fastenersPerHorizontalEnd as well");
         } else {
             ofUnits(tiers(stacks), frame.units());
         }
@@ -172,16 +178,11 @@ final class UnitizedJoints {
                     frame == null ? "unitized" : "unitized/starterSillLength",
                     "unitized/starterSillLength");
         } else {
-            int lengths = pieces(request.width(), stock);
+            int butts = tally.butts(stock);
             tally.each(
                     JointType.RECEPTOR_SPLICE,
-                    lengths - 1,
-                    "starter sill of %s in lengths of %s: %d - 1 = %d"
-                            .formatted(
-                                    tally.reporting.text(Dimension.DISTANCE, request.width()),
-                                    tally.reporting.text(Dimension.DISTANCE, stock),
-                                    lengths,
-                                    lengths - 1));
+                    butts,
+                    "starter sill: %s = %d".formatted(tally.buttSum(stock), butts));
         }
     }
 

@@ -34,11 +34,12 @@ final class WindowWallJoints {
     void count() {
         WindowWallFrame frame = details.windowWall();
         if (frame == null) {
-            for (JointType type : WallSystem.WINDOW_WALL.jointTypes()) {
-                if (type != JointType.ANCHOR_PENETRATION) {
-                    tally.missing(type, "windowWall", "windowWall/slabRows");
-                }
-            }
+            tally.missing(
+                    WallSystem.WINDOW_WALL.jointTypes().stream()
+                            .filter(type -> type != JointType.ANCHOR_PENETRATION)
+                            .toList(),
+                    "windowWall",
+                    "windowWall/slabRows");
             return;
         }
         Storeys storeys = Storeys.of(request.rows(), frame);
@@ -162,12 +163,12 @@ final class WindowWallJoints {
                     "windowWall/receptorLength",
                     "windowWall/receptorLength");
         } else {
-            int butts = butts(stock);
+            int butts = tally.butts(stock);
             tally.each(
                     JointType.RECEPTOR_SPLICE,
                     2 * count * butts,
                     "2 receptors x %s x %s = %d"
-                            .formatted(storeyWords(storeys), buttSum(stock), 2 * count * butts));
+                            .formatted(storeyWords(storeys), tally.buttSum(stock), 2 * count * butts));
         }
     }
 
@@ -189,7 +190,7 @@ final class WindowWallJoints {
                     "windowWall/slabCoverLength",
                     "windowWall/slabCoverLength");
         } else {
-            int butts = butts(stock);
+            int butts = tally.butts(stock);
             double length = butts * covers.stream().mapToDouble(h -> h).sum();
             tally.add(
                     JointType.SLAB_COVER_BUTT,
@@ -197,7 +198,7 @@ final class WindowWallJoints {
                     "%s x %s = %d"
                             .formatted(
                                     counted(covers.size(), "slab-edge cover", "slab-edge covers"),
-                                    buttSum(stock),
+                                    tally.buttSum(stock),
                                     butts * covers.size()),
                     length,
                     "%d x (%s) = %s"
@@ -206,18 +207,6 @@ final class WindowWallJoints {
                                     added(covers),
                                     tally.reporting.text(Dimension.DISTANCE, length)));
         }
-    }
-
-    private int butts(double stock) {
-        return pieces(request.width(), stock) - tally.open(Edge.LEFT);
-    }
-
-    private String buttSum(double stock) {
-        return "(%d between lengths of %s + %d at a left edge at which the wall goes on)"
-                .formatted(
-                        pieces(request.width(), stock) - 1,
-                        tally.reporting.text(Dimension.DISTANCE, stock),
-                        1 - tally.open(Edge.LEFT));
     }
 
     private String added(List<Double> lengths) {
