@@ -306,6 +306,9 @@ class SystemCountsTest {
                 edges.add(edge.name());
             }
         }
+        if (edges.contains("BOTTOM") && random.nextBoolean()) {
+            stacks.add("0 mm");
+        }
         WallSystem system = WallSystem.values()[random.nextInt(3)];
         Map<String, @Nullable Object> tree = with(two(), "system", system.name());
         tree = with(with(with(tree, "columns", columns), "rows", rows), "continuousEdges", edges);
