@@ -54,7 +54,17 @@ final class SealantCsv {
             }
             for (JointType type : result.notCounted()) {
                 csv.printRecord(
-                        null, type, "not counted", null, null, null, null, null, null, null, null,
+                        null,
+                        type,
+                        "not counted",
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
                         null);
             }
             for (SealantQuantity sealant : result.takeOff().sealants()) {

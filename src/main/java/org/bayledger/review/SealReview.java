@@ -74,7 +74,10 @@ final class SealReview {
     private List<Finding> beyondTheRows(SealDetails given) {
         List<Finding> findings = new ArrayList<>();
         List<StackJoint> joints = bay.stackJoints() == null ? List.of() : bay.stackJoints();
-        for (int i = 0; given.stackJoints() == null && i < joints.size(); i++) {
+        if (given.systemOrDefault() == WallSystem.WINDOW_WALL || given.stackJoints() != null) {
+            return findings;
+        }
+        for (int i = 0; i < joints.size(); i++) {
             double level = joints.get(i).elevation();
             if (!counts(level) && neighboursAcross().stream().noneMatch(it -> it.counts(level))) {
                 findings.add(
@@ -92,8 +95,7 @@ final class SealReview {
 
     /** The bays above and below, as this check sees them. */
     private List<SealReview> neighboursAcross() {
-        return Stream.concat(
-                        context.layout.above(bay).stream(), context.layout.below(bay).stream())
+        return Stream.concat(context.layout.above(bay).stream(), context.layout.below(bay).stream())
                 .map(other -> new SealReview(context, other, ""))
                 .toList();
     }

@@ -60,7 +60,9 @@ public record BeadLengths(
                 @Nullable Double receptorSplice) {
 
     /** Where the system's details were not given. */
-    static final BeadLengths NONE = new BeadLengths(null, null, null, null, null, null, null, null, null, null, null, null, null);
+    static final BeadLengths NONE =
+            new BeadLengths(
+                    null, null, null, null, null, null, null, null, null, null, null, null, null);
 
     /** The length given for a kind of joint, m; null where none was, or it follows the grid. */
     @Nullable Double given(JointType type) {
@@ -79,12 +81,12 @@ public record BeadLengths(
             case END_CAP -> endCap;
             case RECEPTOR_SPLICE -> receptorSplice;
             case STACK_JOINT,
-                            UNIT_VERTICAL,
-                            SLAB_EDGE_JOINT,
-                            SLAB_COVER_BUTT,
-                            PERIMETER_SILL,
-                            PERIMETER_JAMB,
-                            PERIMETER_HEAD ->
+                    UNIT_VERTICAL,
+                    SLAB_EDGE_JOINT,
+                    SLAB_COVER_BUTT,
+                    PERIMETER_SILL,
+                    PERIMETER_JAMB,
+                    PERIMETER_HEAD ->
                     null;
         };
     }
@@ -98,24 +100,24 @@ public record BeadLengths(
     private static double nominal(JointType type) {
         return switch (type) {
             case HORIZONTAL_TO_VERTICAL,
-                            VERTICAL_TO_HORIZONTAL,
-                            FRAME_CORNER,
-                            SPLICE,
-                            RECEPTOR_SPLICE,
-                            END_DAM,
-                            END_CAP ->
+                    VERTICAL_TO_HORIZONTAL,
+                    FRAME_CORNER,
+                    SPLICE,
+                    RECEPTOR_SPLICE,
+                    END_DAM,
+                    END_CAP ->
                     4.5 * INCH;
             case SPLICE_SLEEVE -> 9 * INCH;
             case JOINT_PLUG, JOINT_COVER, ANCHOR_PENETRATION -> 7 * INCH;
             case FASTENER_HEAD -> 1.6 * INCH;
             case PRESSURE_PLATE_BUTT -> 2.5 * INCH;
             case STACK_JOINT,
-                            UNIT_VERTICAL,
-                            SLAB_EDGE_JOINT,
-                            SLAB_COVER_BUTT,
-                            PERIMETER_SILL,
-                            PERIMETER_JAMB,
-                            PERIMETER_HEAD ->
+                    UNIT_VERTICAL,
+                    SLAB_EDGE_JOINT,
+                    SLAB_COVER_BUTT,
+                    PERIMETER_SILL,
+                    PERIMETER_JAMB,
+                    PERIMETER_HEAD ->
                     throw new IllegalArgumentException(type + " takes its length from the grid");
         };
     }

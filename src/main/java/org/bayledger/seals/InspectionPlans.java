@@ -20,10 +20,7 @@ final class InspectionPlans {
                 new InspectionPlan(
                         asked.confidence(),
                         asked.defectRate(),
-                        joints.stream()
-                                .filter(joint -> joint.count() > 0)
-                                .map(this::row)
-                                .toList());
+                        joints.stream().filter(joint -> joint.count() > 0).map(this::row).toList());
         List<InspectedJoints> found = asked.found() == null ? List.of() : asked.found();
         for (int i = 0; i < found.size(); i++) {
             JointType type = found.get(i).type();
@@ -63,8 +60,7 @@ final class InspectionPlans {
         int sample = Sampling.size(joints, defective, confidence, 0);
         double missed = Sampling.noneFound(joints, defective, sample);
         int boundAfterOne = Sampling.upperBound(joints, sample, 1, confidence);
-        int afterOne =
-                defective > 1 ? Sampling.size(joints, defective, confidence, 1) : joints;
+        int afterOne = defective > 1 ? Sampling.size(joints, defective, confidence, 1) : joints;
         return new InspectionRow(
                 joint.step(),
                 joint.type(),

@@ -42,7 +42,8 @@ public final class JointPlaces {
         along(JointType.FASTENER_HEAD, details.perimeterFastenerSpacing());
         plates(levels, uprights);
         if (details.splices() != null) {
-            details.splices().forEach(y -> uprights.forEach(x -> list.point(JointType.SPLICE, 1, x, y)));
+            details.splices()
+                    .forEach(y -> uprights.forEach(x -> list.point(JointType.SPLICE, 1, x, y)));
         }
         if (details.stackJoints() != null) {
             details.stackJoints().forEach(y -> list.across(JointType.STACK_JOINT, y));
@@ -198,7 +199,8 @@ public final class JointPlaces {
                 JointType type = JointType.FASTENER_HEAD;
                 list.spread(type, spacing, 0, storey.bottom(), request.width(), 0);
                 list.spread(type, spacing, 0, top, request.width(), 0);
-                list.sides().forEach(
+                list.sides()
+                        .forEach(
                                 x ->
                                         list.spread(
                                                 type,

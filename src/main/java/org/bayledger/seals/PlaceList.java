@@ -46,8 +46,7 @@ final class PlaceList {
     }
 
     /** Points evenly spread along a line of length dx across or dy up. */
-    void spread(
-            JointType type, double spacing, double x, double y, double dx, double dy) {
+    void spread(JointType type, double spacing, double x, double y, double dx, double dy) {
         int count = JointTally.pieces(dx + dy, spacing);
         for (int i = 0; i < count; i++) {
             double share = (i + 0.5) / count;

@@ -16,6 +16,9 @@ final class Sampling {
     /** Ties are ties in spite of rounding: 19 of 20 show one defective joint with 95 %. */
     private static final double TIE = 1e-9;
 
+    /** Share of a sum below which another term changes nothing. */
+    private static final double NOUGHT = 1e-17;
+
     private Sampling() {}
 
     /** Defective joints that a defect rate stands for: rate x N, rounded up. */
@@ -78,7 +81,10 @@ final class Sampling {
         return low;
     }
 
-    /** P(X at most k), summed downward from k; near 1 where k lies above the mean. */
+    /**
+     * P(X at most k), summed from k away from the mean n D / N, where the terms only fall: below it
+     * downward, above it upward as what is left of 1.
+     */
     static double atMost(int joints, int defective, int sample, int k) {
         int least = Math.max(0, sample - (joints - defective));
         int most = Math.min(sample, defective);
@@ -88,22 +94,33 @@ final class Sampling {
         if (k < least) {
             return 0;
         }
-        double term =
-                Math.exp(
-                        choices(defective, k)
-                                + choices(joints - defective, sample - k)
-                                - choices(joints, sample));
-        double sum = term;
-        for (int i = k; i > least && term > sum * 1e-17; i--) {
-            // P(X = i - 1) / P(X = i)
-            term *=
-                    (double) i
-                            / (defective - i + 1)
-                            * (joints - defective - sample + i)
-                            / (sample - i + 1);
-            sum += term;
+        if (k > (double) sample * defective / joints) {
+            double above = 0;
+            double term = exactly(joints, defective, sample, k + 1);
+            for (int i = k + 1; i <= most && term > above * NOUGHT; i++) {
+                above += term;
+                // P(X = i + 1) / P(X = i)
+                term *= (double) (defective - i) / (i + 1) * (sample - i);
+                term /= (double) joints - defective - sample + i + 1;
+            }
+            return Math.max(0, 1 - above);
         }
-        return Math.min(1, sum);
+        double below = 0;
+        double term = exactly(joints, defective, sample, k);
+        for (int i = k; i >= least && term > below * NOUGHT; i--) {
+            below += term;
+            // P(X = i - 1) / P(X = i)
+            term *= (double) i / (defective - i + 1) / (sample - i + 1);
+            term *= (double) joints - defective - sample + i;
+        }
+        return Math.min(1, below);
+    }
+
+    private static double exactly(int joints, int defective, int sample, int k) {
+        return Math.exp(
+                choices(defective, k)
+                        + choices(joints - defective, sample - k)
+                        - choices(joints, sample));
     }
 
     /** ln C(n, k). */

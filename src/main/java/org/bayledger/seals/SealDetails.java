@@ -45,8 +45,8 @@ import org.jspecify.annotations.Nullable;
  * @param unitized units of a UNITIZED wall
  * @param windowWall slabs and receptors of a WINDOW_WALL
  * @param sealant what its maker says of the sealant inside the system
- * @param perimeterSealant the same of the sealant at head, jambs and sill, at stack joints and
- *     slab edges; as sealant where absent
+ * @param perimeterSealant the same of the sealant at head, jambs and sill, at stack joints and slab
+ *     edges; as sealant where absent
  * @param sausageVolume nominal content of a sausage, m3; 600 mL where absent
  * @param inspection how sure an inspection of a sample of the joints is to be; no plan where absent
  * @param missedJoint a joint known to be unsealed; it counts in the verdict
@@ -133,8 +133,7 @@ public record SealDetails(
     }
 
     Sealant sealantOf(JointType type) {
-        Sealant given =
-                type.weatherSeal() && perimeterSealant != null ? perimeterSealant : sealant;
+        Sealant given = type.weatherSeal() && perimeterSealant != null ? perimeterSealant : sealant;
         return given == null ? Sealant.UNKNOWN : given;
     }
 

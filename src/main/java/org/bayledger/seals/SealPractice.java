@@ -21,7 +21,9 @@ final class SealPractice {
 
     String preparation(Sealant sealant) {
         String solvent =
-                sealant.solvent() == null ? "the solvent the sealant maker names" : sealant.solvent();
+                sealant.solvent() == null
+                        ? "the solvent the sealant maker names"
+                        : sealant.solvent();
         String dry =
                 sealant.dryTime() == null
                         ? "let it dry " + MAKER
@@ -51,7 +53,9 @@ final class SealPractice {
         if (low == null && high == null) {
             limits = "at the temperatures that the sealant maker allows";
         } else if (high == null) {
-            limits = "at %s or above, and no hotter than the sealant maker allows".formatted(of(low));
+            limits =
+                    "at %s or above, and no hotter than the sealant maker allows"
+                            .formatted(of(low));
         } else if (low == null) {
             limits =
                     "at %s or below, and no colder than the sealant maker allows"
@@ -91,9 +95,6 @@ final class SealPractice {
     }
 
     private static String number(double value) {
-        return new BigDecimal(value)
-                .round(new MathContext(4))
-                .stripTrailingZeros()
-                .toPlainString();
+        return new BigDecimal(value).round(new MathContext(4)).stripTrailingZeros().toPlainString();
     }
 }

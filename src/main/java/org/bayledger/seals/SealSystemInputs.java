@@ -30,7 +30,9 @@ final class SealSystemInputs {
         inputs.only(WallSystem.STICK_BUILT, filled(details.splices()), "splices");
         Integer covers = details.jointCovers();
         inputs.only(
-                WallSystem.STICK_BUILT, covers != null && covers > 0 ? covers : null, "jointCovers");
+                WallSystem.STICK_BUILT,
+                covers != null && covers > 0 ? covers : null,
+                "jointCovers");
         if (inputs.system == WallSystem.UNITIZED) {
             inputs.units(columns.size(), rows);
         } else if (inputs.system == WallSystem.WINDOW_WALL) {

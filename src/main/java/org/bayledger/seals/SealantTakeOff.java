@@ -140,7 +140,9 @@ record SealantTakeOff(List<SealJoint> joints, double volume, long cartridges, Ta
                                 same.stream().mapToInt(TakeOffRow::count).sum(),
                                 Quantity.of(
                                         Dimension.DISTANCE,
-                                        same.stream().mapToDouble(row -> row.length().si()).sum())));
+                                        same.stream()
+                                                .mapToDouble(row -> row.length().si())
+                                                .sum())));
             }
         }
         List<SealantQuantity> sealants = new ArrayList<>();

@@ -150,7 +150,8 @@ final class StickJoints {
     private void breaksOfVerticals() {
         List<Double> splices = details.splices();
         if (splices == null) {
-            tally.missing(JointType.SPLICE, "splices", "splices, and with them where plates are cut");
+            tally.missing(
+                    JointType.SPLICE, "splices", "splices, and with them where plates are cut");
         } else {
             int count = splices.size() * verticals;
             String formula =

@@ -135,7 +135,8 @@ final class UnitizedJoints {
         tally.add(
                 JointType.UNIT_VERTICAL,
                 meetings * tiers,
-                "%s x %s = %d, closed by gaskets".formatted(met, tierWords(tiers), meetings * tiers),
+                "%s x %s = %d, closed by gaskets"
+                        .formatted(met, tierWords(tiers), meetings * tiers),
                 length,
                 "%d x %s = %s"
                         .formatted(

@@ -144,10 +144,7 @@ public enum WallSystem {
                         seal("Seal the end dams of the sill flashing", JointType.END_DAM),
                         seal("Seal the splices of the verticals", JointType.SPLICE),
                         seal("Seal the stack joints", JointType.STACK_JOINT),
-                        put(
-                                "Bed the joint covers",
-                                Obstacle.JOINT_COVER,
-                                JointType.JOINT_COVER),
+                        put("Bed the joint covers", Obstacle.JOINT_COVER, JointType.JOINT_COVER),
                         seal("Seal round anchors", JointType.ANCHOR_PENETRATION),
                         put(
                                 "Set the horizontals and seal their ends",
@@ -162,7 +159,9 @@ public enum WallSystem {
                         seal("Seal the jambs to the building", JointType.PERIMETER_JAMB),
                         seal("Seal the head to the building", JointType.PERIMETER_HEAD),
                         put("Set the glass", Obstacle.GLASS),
-                        seal("Seal the butts of the pressure plates", JointType.PRESSURE_PLATE_BUTT),
+                        seal(
+                                "Seal the butts of the pressure plates",
+                                JointType.PRESSURE_PLATE_BUTT),
                         put("Snap on the covers", Obstacle.SNAP_COVER));
 
         static final List<Stage> UNITS =
@@ -172,7 +171,9 @@ public enum WallSystem {
                                 "In the shop: seal the ends of the units' inner members",
                                 JointType.HORIZONTAL_TO_VERTICAL,
                                 JointType.VERTICAL_TO_HORIZONTAL),
-                        seal("In the shop: cap the heads of the fasteners", JointType.FASTENER_HEAD),
+                        seal(
+                                "In the shop: cap the heads of the fasteners",
+                                JointType.FASTENER_HEAD),
                         put("In the shop: set the glass", Obstacle.GLASS),
                         seal("Seal the splices of the starter sill", JointType.RECEPTOR_SPLICE),
                         seal("Seal the end dams of the starter sill", JointType.END_DAM),
@@ -232,10 +233,7 @@ public enum WallSystem {
             for (Stage stage : stages) {
                 numbered.add(
                         new Stage(
-                                numbered.size() + 1,
-                                stage.title(),
-                                stage.seals(),
-                                stage.places()));
+                                numbered.size() + 1, stage.title(), stage.seals(), stage.places()));
             }
             return List.copyOf(numbered);
         }

@@ -98,8 +98,7 @@ final class WindowWallJoints {
             count += part;
         }
         if (spacing == null) {
-            tally.partly(
-                    "perimeterFastenerSpacing", "fastener heads along receptors and jambs");
+            tally.partly("perimeterFastenerSpacing", "fastener heads along receptors and jambs");
         } else {
             int receptors = 2 * storeys.storeys().size();
             int jambs = tally.open(Edge.LEFT) + tally.open(Edge.RIGHT);
@@ -126,9 +125,7 @@ final class WindowWallJoints {
         String ends =
                 "%s x %s where the wall ends = %d"
                         .formatted(
-                                storeyWords(storeys),
-                                counted(sides, "end", "ends"),
-                                count * sides);
+                                storeyWords(storeys), counted(sides, "end", "ends"), count * sides);
         tally.each(JointType.END_DAM, count * sides, "sill receptors: " + ends);
         tally.each(JointType.END_CAP, count * sides, "head receptors: " + ends);
         tally.run(
@@ -168,7 +165,8 @@ final class WindowWallJoints {
                     JointType.RECEPTOR_SPLICE,
                     2 * count * butts,
                     "2 receptors x %s x %s = %d"
-                            .formatted(storeyWords(storeys), tally.buttSum(stock), 2 * count * butts));
+                            .formatted(
+                                    storeyWords(storeys), tally.buttSum(stock), 2 * count * butts));
         }
     }
 
@@ -178,8 +176,7 @@ final class WindowWallJoints {
                 JointType.SLAB_EDGE_JOINT,
                 2 * covers.size(),
                 "2 edges x %s ="
-                        .formatted(
-                                counted(covers.size(), "slab-edge cover", "slab-edge covers")),
+                        .formatted(counted(covers.size(), "slab-edge cover", "slab-edge covers")),
                 request.width());
         Double stock = frame.slabCoverLength();
         if (covers.isEmpty()) {

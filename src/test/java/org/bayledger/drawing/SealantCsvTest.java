@@ -44,7 +44,8 @@ class SealantCsvTest {
         assertThat(lines.get(1))
                 .isEqualTo("1,FRAME_CORNER,24,2.7432,6,6,INSIDE,,0.0987552,0.108631,,");
         assertThat(lines).anyMatch(line -> line.startsWith("9,UNIT_VERTICAL,6,21.6,12,6,GASKETS,"));
-        assertThat(lines.get(lines.size() - 2)).startsWith(",TOTAL,,,,,INSIDE,small-joint sealant,");
+        assertThat(lines.get(lines.size() - 2))
+                .startsWith(",TOTAL,,,,,INSIDE,small-joint sealant,");
         // sill and head of 6 m at 72 mm2 = 0.864 L, with 10 % 0.9504 L
         assertThat(lines.get(lines.size() - 1))
                 .isEqualTo(",TOTAL,,,,,PERIMETER,weather sealant,0.864,0.9504,4,2");

@@ -163,7 +163,9 @@ class ReviewEdgesTest {
         }
     }
 
-    /** The bay's stack joint parts its units, its hinges splice nothing, and the window has none. */
+    /**
+     * The bay's stack joint parts its units, its hinges splice nothing, and the window has none.
+     */
     @Test
     void systemOfTheSealsIsHandedOn() {
         Map<String, Object> tree = withStackJoints("25 ft", "", "5 ft");
@@ -183,6 +185,9 @@ class ReviewEdgesTest {
         SealsRequest windows =
                 (SealsRequest) item(review(tree), "N-201/seals", "internal-seals").inputs();
         assertThat(windows.details().stackJoints()).isNull();
+        assertThat(item(review(tree), "N-201/seals", "internal-seals").findings())
+                .extracting("code")
+                .doesNotContain("STACK_JOINT_NOT_IN_COUNT");
     }
 
     /** The sill's clearance is that of the tightest lite under it. */

@@ -29,9 +29,22 @@ class SamplingTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "20,0.10,16", "50,0.10,22", "100,0.10,25", "200,0.10,27", "500,0.10,28", "1000,0.10,29",
-        "20,0.05,19", "100,0.05,45", "200,0.05,51", "500,0.05,56", "1000,0.05,57",
-        "100,0.01,95", "200,0.01,155", "500,0.01,225", "1000,0.01,258", "10000,0.01,294"
+        "20,0.10,16",
+        "50,0.10,22",
+        "100,0.10,25",
+        "200,0.10,27",
+        "500,0.10,28",
+        "1000,0.10,29",
+        "20,0.05,19",
+        "100,0.05,45",
+        "200,0.05,51",
+        "500,0.05,56",
+        "1000,0.05,57",
+        "100,0.01,95",
+        "200,0.01,155",
+        "500,0.01,225",
+        "1000,0.01,258",
+        "10000,0.01,294"
     })
     void publishedSampleSizes(int joints, double rate, int published) {
         int sample = Sampling.size(joints, Sampling.defective(joints, rate), 0.95, 0);
@@ -40,8 +53,8 @@ class SamplingTest {
 
     /**
      * Without an end to the joints the sample is that of the binomial distribution: 29 for 95 % at
-     * 10 %, 59 at 5 %, 299 at 1 %, 459 for 99 % at 1 %; with one defect allowed 46 and 93 (tables of
-     * success-run and of Wilks, from memory).
+     * 10 %, 59 at 5 %, 299 at 1 %, 459 for 99 % at 1 %; with one defect allowed 46 and 93 (tables
+     * of success-run and of Wilks, from memory).
      */
     @Test
     void manyJointsAreDrawnAsFromNoEnd() {
@@ -78,6 +91,21 @@ class SamplingTest {
         assertThat(Sampling.atMost(10, 5, 8, 5)).isEqualTo(1);
     }
 
+    /**
+     * Many joints and many defects: the bound is that of the normal distribution, found share +
+     * 1.645 standard errors with (N - n) / (N - 1) for the finite number (any textbook of
+     * statistics).
+     */
+    @Test
+    void manyDefectsAreBoundedAsByTheNormalDistribution() {
+        double error = Math.sqrt(0.25 / 10_000 * 0.99);
+        assertThat(Sampling.upperBound(1_000_000, 10_000, 5_000, 0.95) / 1e6)
+                .isCloseTo(0.5 + 1.6449 * error, within(2e-4));
+        double rare = Math.sqrt(0.01 * 0.99 / 100_000 * 0.9);
+        assertThat(Sampling.upperBound(1_000_000, 100_000, 1_000, 0.95) / 1e6)
+                .isCloseTo(0.01 + 1.6449 * rare, within(3e-5));
+    }
+
     private static BigInteger choose(int n, int k) {
         BigInteger value = BigInteger.ONE;
         for (int i = 1; i <= k; i++) {
@@ -90,10 +118,7 @@ class SamplingTest {
     private static double exact(int joints, int defective, int sample, int k) {
         BigInteger sum = BigInteger.ZERO;
         for (int i = 0; i <= k; i++) {
-            sum =
-                    sum.add(
-                            choose(defective, i)
-                                    .multiply(choose(joints - defective, sample - i)));
+            sum = sum.add(choose(defective, i).multiply(choose(joints - defective, sample - i)));
         }
         return new BigDecimal(sum)
                 .divide(new BigDecimal(choose(joints, sample)), MathContext.DECIMAL64)
@@ -130,8 +155,7 @@ class SamplingTest {
                     }
                     for (int defective = found; defective <= joints; defective++) {
                         assertThat(Sampling.atMost(joints, defective, sample, found))
-                                .isCloseTo(
-                                        exact(joints, defective, sample, found), within(1e-11));
+                                .isCloseTo(exact(joints, defective, sample, found), within(1e-11));
                     }
                 }
             }
@@ -174,8 +198,7 @@ class SamplingTest {
         assertThat(ends.boundAfterOne()).isEqualTo(Sampling.upperBound(16, 12, 1, 0.95));
         assertThat(result.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
         assertThat(result.inspection() == null ? 0 : result.inspection().rows().size())
-                .isEqualTo(
-                        (int) result.joints().stream().filter(j -> j.count() > 0).count());
+                .isEqualTo((int) result.joints().stream().filter(j -> j.count() > 0).count());
 
         SealsResult without = run(two());
         assertThat(without.inspection()).isNull();

@@ -188,7 +188,8 @@ class SealSequenceTest {
                 SequenceStep cover =
                         steps.stream().filter(s -> s.step() == covered).findFirst().orElseThrow();
                 assertThat(cover.holdPoint())
-                        .containsPattern("Do not begin before steps? (\\d+, )*" + step.step() + "[ ,]");
+                        .containsPattern(
+                                "Do not begin before steps? (\\d+, )*" + step.step() + "[ ,]");
             }
         }
         assertThat(steps)
@@ -242,8 +243,7 @@ class SealSequenceTest {
     /** What the frame does not have has no step. */
     @Test
     void stepsThatAreNotNeededAreLeftOut() {
-        SealsResult drained =
-                run(with(with(two(), "drainage", "DRAINED"), "jointCovers", 0));
+        SealsResult drained = run(with(with(two(), "drainage", "DRAINED"), "jointCovers", 0));
         assertThat(drained.sequence().stream().flatMap(step -> step.jointTypes().stream()))
                 .doesNotContain(JointType.JOINT_PLUG, JointType.JOINT_COVER);
         assertThat(drained.sequence())
@@ -280,9 +280,13 @@ class SealSequenceTest {
         assertThat(run(two()).takeOff().sealants())
                 .extracting("use", "name", "cartridges", "sausages")
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple(
-                                SealantUse.EVERYWHERE, null, 6L, 3L));
-        assertThat(run(with(two(), "sausageVolume", "1728 mL")).takeOff().sealants().get(0).sausages())
+                        org.assertj.core.groups.Tuple.tuple(SealantUse.EVERYWHERE, null, 6L, 3L));
+        assertThat(
+                        run(with(two(), "sausageVolume", "1728 mL"))
+                                .takeOff()
+                                .sealants()
+                                .get(0)
+                                .sausages())
                 .isEqualTo(2);
         conserves(result);
     }

@@ -165,7 +165,10 @@ class SealsCheckTest {
             for (SealJoint joint : result.joints()) {
                 assertThat(joint.hiddenBy())
                         .as("%s", joint.type())
-                        .allSatisfy(o -> assertThat(joint.step()).isLessThan(WallSystem.STICK_BUILT.step(o)));
+                        .allSatisfy(
+                                o ->
+                                        assertThat(joint.step())
+                                                .isLessThan(WallSystem.STICK_BUILT.step(o)));
                 boolean buried = joint.step() < result.glazingStep() && !joint.type().perimeter();
                 assertThat(joint.holdPoint())
                         .as("%s", joint.type())

@@ -75,8 +75,8 @@ class SystemCountsTest {
      *   <li>the units meet at 3 places, and at the left edge their neighbour's: 4, in two tiers 8,
      *       4 x 7.2 m = 28.8 m
      *   <li>one gutter of 9 m with a sleeve at each of these 4 places and a cap at its right end
-     *   <li>starter sill of 9 m in lengths of 4 m: 4 + 4 + 1, 2 butts, and one at the left edge; one
-     *       end dam
+     *   <li>starter sill of 9 m in lengths of 4 m: 4 + 4 + 1, 2 butts, and one at the left edge;
+     *       one end dam
      * </ul>
      */
     @Test
@@ -125,8 +125,8 @@ class SystemCountsTest {
      *   <li>three horizontals in each storey, of 5 pieces: 30 pieces, 60 ends, 60 plugs
      *   <li>fasteners: 2 at each of 60 ends = 120; at 400 mm 15 along each of 4 receptors = 60, and
      *       7 (2700/400 = 6.75) along each of 4 jambs = 28; 208
-     *   <li>4 receptors of 6 m in lengths of 4 m: one butt each; 4 dams at sill receptors, 4 caps at
-     *       head receptors
+     *   <li>4 receptors of 6 m in lengths of 4 m: one butt each; 4 dams at sill receptors, 4 caps
+     *       at head receptors
      *   <li>2 slab-edge covers: 4 lines of 6 m; in lengths of 3 m one butt of 0.3 m each
      * </ul>
      */
@@ -160,7 +160,11 @@ class SystemCountsTest {
         assertThat(count(drained, JointType.JOINT_PLUG)).isZero();
         // no slab in the frame: one storey of six rows
         SealsResult one =
-                run(with(windows(), "windowWall", Map.of("slabRows", List.of(), "receptorLength", "6 m")));
+                run(
+                        with(
+                                windows(),
+                                "windowWall",
+                                Map.of("slabRows", List.of(), "receptorLength", "6 m")));
         assertThat(one.notCounted()).isEmpty();
         assertThat(count(one, JointType.HORIZONTAL_TO_VERTICAL)).isEqualTo(2 * 5 * 7);
         assertThat(count(one, JointType.SLAB_COVER_BUTT)).isZero();
@@ -177,10 +181,19 @@ class SystemCountsTest {
                         JointType.STACK_JOINT,
                         JointType.SLAB_EDGE_JOINT);
         Map<String, @Nullable Object> unit = with(units(), "columns", List.of("2 m", "2 m", "4 m"));
-        unit = with(unit, "unitized", Frames.tree("{\"columnsPerUnit\":[2,1],\"starterSillLength\":\"4 m\"}"));
+        unit =
+                with(
+                        unit,
+                        "unitized",
+                        Frames.tree("{\"columnsPerUnit\":[2,1],\"starterSillLength\":\"4 m\"}"));
         Map<String, @Nullable Object> wide =
                 with(unit, "columns", List.of("2 m", "2 m", "4 m", "2 m", "2 m", "4 m"));
-        wide = with(wide, "unitized", Frames.tree("{\"columnsPerUnit\":[2,1,2,1],\"starterSillLength\":\"4 m\"}"));
+        wide =
+                with(
+                        wide,
+                        "unitized",
+                        Frames.tree(
+                                "{\"columnsPerUnit\":[2,1,2,1],\"starterSillLength\":\"4 m\"}"));
         wide = with(with(wide, "anchorPenetrations", 28), "continuousEdges", List.of());
         addUp(sides(unit, "RIGHT"), sides(unit, "LEFT"), run(wide), lines);
 
@@ -309,7 +322,7 @@ class SystemCountsTest {
         if (edges.contains("BOTTOM") && random.nextBoolean()) {
             stacks.add("0 mm");
         }
-        WallSystem system = WallSystem.values()[random.nextInt(3)];
+        WallSystem system = List.of(WallSystem.values()).get(random.nextInt(3));
         Map<String, @Nullable Object> tree = with(two(), "system", system.name());
         tree = with(with(with(tree, "columns", columns), "rows", rows), "continuousEdges", edges);
         tree = with(tree, "drainage", random.nextBoolean() ? "DRAINED" : "PRESSURE_EQUALIZED");
@@ -384,7 +397,11 @@ class SystemCountsTest {
                     .containsAll(result.notCounted());
         }
         SealsResult noStock =
-                run(with(windows(), "windowWall", Map.of("slabRows", List.of(new java.math.BigDecimal(1)))));
+                run(
+                        with(
+                                windows(),
+                                "windowWall",
+                                Map.of("slabRows", List.of(new java.math.BigDecimal(1)))));
         assertThat(noStock.notCounted())
                 .containsExactly(JointType.RECEPTOR_SPLICE, JointType.SLAB_COVER_BUTT);
         SealsResult noHeads = run(with(units(), "fastenersPerHorizontalEnd", null));
@@ -392,7 +409,10 @@ class SystemCountsTest {
         SealsResult some = run(with(windows(), "perimeterFastenerSpacing", null));
         assertThat(codes(some)).contains("JOINTS_PARTLY_COUNTED");
         assertThat(count(some, JointType.FASTENER_HEAD)).isEqualTo(120);
-        assertThat(count(run(with(windows(), "fastenersPerHorizontalEnd", null)), JointType.FASTENER_HEAD))
+        assertThat(
+                        count(
+                                run(with(windows(), "fastenersPerHorizontalEnd", null)),
+                                JointType.FASTENER_HEAD))
                 .isEqualTo(88);
     }
 
