@@ -22,6 +22,14 @@ import org.jspecify.annotations.Nullable;
  * @param jointCover bead around one cover, m; nominally 7 in
  * @param endDam bead at one end dam, m; nominally its foot and both upright edges, 4.5 in
  * @param anchorPenetration bead around one penetration, m; nominally 7 in
+ * @param frameCorner bead at one corner of a unit, m; nominally the face and both sides of the
+ *     pocket, 4.5 in
+ * @param verticalToHorizontal bead at one end of a unit's inner vertical, m; nominally 4.5 in
+ * @param spliceSleeve bead at one sleeve in a gutter, m; nominally the floor and both upstands at
+ *     either end of the sleeve, 9 in
+ * @param endCap bead at one end of a gutter or head receptor, m; nominally 4.5 in
+ * @param receptorSplice bead at one butt of a receptor or starter sill, m; nominally its floor and
+ *     both legs, 4.5 in
  */
 public record BeadLengths(
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
@@ -39,10 +47,22 @@ public record BeadLengths(
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
                 @Nullable Double endDam,
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
-                @Nullable Double anchorPenetration) {
+                @Nullable Double anchorPenetration,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double frameCorner,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double verticalToHorizontal,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double spliceSleeve,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double endCap,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 10)
+                @Nullable Double receptorSplice) {
 
     /** Where the system's details were not given. */
-    static final BeadLengths NONE = new BeadLengths(null, null, null, null, null, null, null, null);
+    static final BeadLengths NONE =
+            new BeadLengths(
+                    null, null, null, null, null, null, null, null, null, null, null, null, null);
 
     /** The length given for a kind of joint, m; null where none was, or it follows the grid. */
     @Nullable Double given(JointType type) {
@@ -55,7 +75,19 @@ public record BeadLengths(
             case JOINT_COVER -> jointCover;
             case END_DAM -> endDam;
             case ANCHOR_PENETRATION -> anchorPenetration;
-            case STACK_JOINT, PERIMETER_SILL, PERIMETER_JAMB, PERIMETER_HEAD -> null;
+            case FRAME_CORNER -> frameCorner;
+            case VERTICAL_TO_HORIZONTAL -> verticalToHorizontal;
+            case SPLICE_SLEEVE -> spliceSleeve;
+            case END_CAP -> endCap;
+            case RECEPTOR_SPLICE -> receptorSplice;
+            case STACK_JOINT,
+                    UNIT_VERTICAL,
+                    SLAB_EDGE_JOINT,
+                    SLAB_COVER_BUTT,
+                    PERIMETER_SILL,
+                    PERIMETER_JAMB,
+                    PERIMETER_HEAD ->
+                    null;
         };
     }
 
@@ -67,11 +99,25 @@ public record BeadLengths(
 
     private static double nominal(JointType type) {
         return switch (type) {
-            case HORIZONTAL_TO_VERTICAL, SPLICE, END_DAM -> 4.5 * INCH;
+            case HORIZONTAL_TO_VERTICAL,
+                    VERTICAL_TO_HORIZONTAL,
+                    FRAME_CORNER,
+                    SPLICE,
+                    RECEPTOR_SPLICE,
+                    END_DAM,
+                    END_CAP ->
+                    4.5 * INCH;
+            case SPLICE_SLEEVE -> 9 * INCH;
             case JOINT_PLUG, JOINT_COVER, ANCHOR_PENETRATION -> 7 * INCH;
             case FASTENER_HEAD -> 1.6 * INCH;
             case PRESSURE_PLATE_BUTT -> 2.5 * INCH;
-            case STACK_JOINT, PERIMETER_SILL, PERIMETER_JAMB, PERIMETER_HEAD ->
+            case STACK_JOINT,
+                    UNIT_VERTICAL,
+                    SLAB_EDGE_JOINT,
+                    SLAB_COVER_BUTT,
+                    PERIMETER_SILL,
+                    PERIMETER_JAMB,
+                    PERIMETER_HEAD ->
                     throw new IllegalArgumentException(type + " takes its length from the grid");
         };
     }

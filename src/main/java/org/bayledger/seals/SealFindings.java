@@ -32,10 +32,41 @@ final class SealFindings {
         splices(findings, request, reporting);
     }
 
+    /** What to say of the system and of the inspection. */
+    static void plan(
+            List<Finding> findings, SealDetails details, @Nullable InspectionPlans inspection) {
+        if (details.system() == null) {
+            findings.add(
+                    Finding.info(
+                            "STICK_BUILT_TAKEN",
+                            "/system",
+                            "The wall is taken to be STICK_BUILT. Give system where it is UNITIZED"
+                                    + " or a WINDOW_WALL: it has other joints."));
+        }
+        if (details.systemOrDefault() == WallSystem.UNITIZED) {
+            findings.add(
+                    Finding.note(
+                            "UNITS_CLOSED_BY_GASKETS",
+                            "/system",
+                            "The verticals and stack joints between units are taken to be closed"
+                                    + " by gaskets: no sealant is counted for them."));
+        }
+        if (inspection == null) {
+            findings.add(
+                    Finding.info(
+                            "INSPECTION_NOT_PLANNED",
+                            "/inspection",
+                            "No inspection plan was asked for. Give inspection with confidence and"
+                                    + " defectRate; usual are 0.95 and 0.10 (common practice)."));
+        } else {
+            findings.addAll(inspection.notes());
+        }
+    }
+
     private static void water(
             List<Finding> findings, SealDetails details, TestPressure test, Reporting reporting) {
         Double dam = details.endDamHeight();
-        if (dam != null && test.head() > dam && !details.continues(Edge.BOTTOM)) {
+        if (dam != null && test.head() > dam && details.holdsWater()) {
             findings.add(
                     Finding.action(
                             "WATER_HEAD_ABOVE_END_DAM",
@@ -110,7 +141,7 @@ final class SealFindings {
                 takeOff.joints().stream()
                         .filter(joint -> joint.count() > 0)
                         .map(SealJoint::type)
-                        .filter(type -> !type.perimeter() && type != JointType.STACK_JOINT)
+                        .filter(type -> !type.weatherSeal())
                         .filter(type -> lengths.given(type) == null)
                         .map(JointType::name)
                         .collect(Collectors.joining(", "));

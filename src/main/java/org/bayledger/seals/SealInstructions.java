@@ -11,11 +11,22 @@ final class SealInstructions {
     private SealInstructions() {}
 
     /** The instruction for a kind of joint. */
-    static String of(JointType type) {
-        return PREPARE + own(type);
+    static String of(JointType type, WallSystem system) {
+        return system.gasketed(type) ? gaskets(type) : PREPARE + tooling(type);
     }
 
-    private static String own(JointType type) {
+    private static String gaskets(JointType type) {
+        return type == JointType.UNIT_VERTICAL
+                ? "See that the gaskets of the male and female vertical are whole, clean and seated"
+                        + " over their whole length before the neighbour is hung, and that they"
+                        + " engage as far as the drawings ask."
+                : "See that the gaskets of the stack joint are whole, clean and run through behind"
+                        + " every sleeve before the unit above closes it; keep sealant off the"
+                        + " surfaces that slide.";
+    }
+
+    /** How the bead of a kind of joint is placed and tooled. */
+    static String tooling(JointType type) {
         return switch (type) {
             case END_DAM ->
                     "Bed the dam against the end of the sill flashing, seal its foot and both"
@@ -55,6 +66,32 @@ final class SealInstructions {
             case PERIMETER_HEAD ->
                     "Seal the head to the building over backing, join it to the jambs, and leave"
                             + " the movement that the drawings ask for.";
+            case FRAME_CORNER ->
+                    "Seal the corner across the face and along both sides of the pocket, and the"
+                            + " screw holes with it; tool it into the corner before the unit is"
+                            + " moved.";
+            case VERTICAL_TO_HORIZONTAL ->
+                    "Seal the seam between the end of the inner vertical and the head or sill"
+                            + " across its face and along both sides of the pocket; tool it into"
+                            + " the corners.";
+            case UNIT_VERTICAL ->
+                    "Seal the line between the units over backing, without closing a weep.";
+            case SPLICE_SLEEVE ->
+                    "Bed the sleeve in sealant across the gutter from one unit to the next, seal"
+                            + " both its ends and upstands without a break and tool them; leave one"
+                            + " end free to slide where the drawings ask for it.";
+            case END_CAP ->
+                    "Bed the cap against the end of the profile and seal it all round; tool the"
+                            + " edge inside, where water stands.";
+            case RECEPTOR_SPLICE ->
+                    "Leave the gap that the drawings ask for, bridge it, and seal across the floor"
+                            + " and up both legs without a break; tool it flush so that the frame"
+                            + " sits flat.";
+            case SLAB_EDGE_JOINT ->
+                    "Seal the cover to the frame over backing, to two faces only so that it can"
+                            + " move, without closing a weep.";
+            case SLAB_COVER_BUTT ->
+                    "Seal the butt over backing and join it to the lines above and below.";
             case PRESSURE_PLATE_BUTT ->
                     "Bridge the gap between the plates and seal it flush after the plates are"
                             + " tightened and before the cover is snapped on; keep the weeps open.";

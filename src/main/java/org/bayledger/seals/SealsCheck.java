@@ -50,8 +50,11 @@ public final class SealsCheck {
         SealDetails details = request.details();
         Trace trace = new Trace(reporting.trace());
         AllowableLoad load = request.load().allowable(trace);
-        JointCounts counts = new JointCounts(request, reporting);
+        JointTally counts = JointCounts.of(request, reporting);
         SealantTakeOff takeOff = SealantTakeOff.of(counts.counts(), details, trace);
+        Inspection asked = details.inspection();
+        InspectionPlans inspection =
+                asked == null ? null : new InspectionPlans(asked, takeOff.joints());
         Double positive = load.positive();
         TestPressure test =
                 positive == null
@@ -66,7 +69,10 @@ public final class SealsCheck {
                 dam == null ? missed : missed == null ? dam : (Double) Math.max(dam, missed);
         List<Finding> gaps = new ArrayList<>(load.missingSigns("/load"));
         gaps.addAll(counts.findings());
-        if (details.endDamHeight() == null && !details.continues(Edge.BOTTOM)) {
+        if (inspection != null) {
+            gaps.addAll(inspection.open());
+        }
+        if (details.endDamHeight() == null && details.holdsWater()) {
             gaps.add(
                     Finding.action(
                             "END_DAM_HEIGHT_NOT_GIVEN",
@@ -79,6 +85,7 @@ public final class SealsCheck {
                         .and(Verdict.ofUtilization(utilization == null ? 0 : utilization));
         List<Finding> findings = new ArrayList<>(gaps);
         SealFindings.add(findings, request, test, unsealed, takeOff, reporting);
+        SealFindings.plan(findings, details, inspection);
         return new SealsResult(
                 new Outcome(
                         verdict,
@@ -87,26 +94,42 @@ public final class SealsCheck {
                         remedies,
                         trace.steps(),
                         Cautions.with(
-                                "Counts and sequence are those of a stick-built wall with pressure"
-                                        + " plates; the system's own instructions govern.",
+                                caution(details.systemOrDefault()),
                                 "Compatibility and adhesion of the sealant with every surface it"
                                         + " touches are not checked.",
                                 "Flows are estimates for a straight, even gap with sharp edges; a real"
                                         + " gap may pass a fraction of them, or up to a third more.")),
                 takeOff.joints(),
                 counts.notCounted(),
-                Obstacle.GLASS.step(),
+                details.systemOrDefault().step(Obstacle.GLASS),
                 Quantity.of(Dimension.VOLUME, takeOff.volume()),
                 takeOff.cartridges(),
                 test == null ? null : Quantity.of(Dimension.PRESSURE, test.laboratory()),
                 test == null ? null : Quantity.of(Dimension.PRESSURE, test.field()),
                 test == null ? null : Quantity.of(Dimension.LENGTH, test.head()),
+                SealSequence.of(details, counts, reporting),
+                takeOff.takeOff(),
+                inspection == null ? null : inspection.plan(),
                 unsealed);
+    }
+
+    private static String caution(WallSystem system) {
+        return switch (system) {
+            case STICK_BUILT ->
+                    "Counts and sequence are those of a stick-built wall with pressure plates; the"
+                            + " system's own instructions govern.";
+            case UNITIZED ->
+                    "Counts and sequence are those of a unitized wall whose units interlock with"
+                            + " gaskets; the system's own instructions govern.";
+            case WINDOW_WALL ->
+                    "Counts and sequence are those of a window wall in receptors; the system's own"
+                            + " instructions govern.";
+        };
     }
 
     private static @Nullable Double damUtilization(
             SealDetails details, @Nullable TestPressure test) {
-        return test == null || details.endDamHeight() == null || details.continues(Edge.BOTTOM)
+        return test == null || details.endDamHeight() == null || !details.holdsWater()
                 ? null
                 : (Double) (test.head() / details.endDamHeight());
     }
@@ -119,7 +142,7 @@ public final class SealsCheck {
         List<String> sentences = new ArrayList<>();
         Quantity head = result.waterHead();
         Double dam = details.endDamHeight();
-        if (head != null && dam != null && head.si() > dam && !details.continues(Edge.BOTTOM)) {
+        if (head != null && dam != null && head.si() > dam && details.holdsWater()) {
             boolean customary = reporting.units() == UnitSystem.US;
             double step = customary ? INCH / 8 : 0.001;
             double steps = Math.ceil(head.si() / step);

@@ -21,8 +21,9 @@ class SealsEndpoint {
             operationId = "checkInternalSeals",
             summary = "List a frame's internal seals, in order, and what one missed joint costs",
             description =
-                    "Counts every joint of a stick-built frame from its grid, orders them so that"
-                            + " none comes after what hides it, adds up the sealant, gives the"
+                    "Counts every joint of a stick-built frame, of units or of a window wall from"
+                            + " its grid, orders them so that none comes after what hides it, adds"
+                            + " up the sealant, says how many to inspect, gives the"
                             + " water test pressure and its head, and estimates the water and air"
                             + " through an unsealed joint.")
     @PostMapping(

@@ -38,7 +38,7 @@ public record SealsRequest(
         @JsonUnwrapped SealDetails details) {
 
     /** Heights nearer than this are the same height, m. */
-    private static final double SAME = 1e-6;
+    static final double SAME = 1e-6;
 
     public SealsRequest {
         columns = List.copyOf(columns);
@@ -56,6 +56,14 @@ public record SealsRequest(
                     "/stackJoints/" + i,
                     "is also listed as a splice; a vertical's joint is one or the other");
         }
+        for (int i = 0; i < stacks.size(); i++) {
+            faults.require(
+                    stacks.get(i) > SAME || details.continues(Edge.BOTTOM),
+                    "/stackJoints/" + i,
+                    "lies on the sill, where the wall does not go on below: name BOTTOM among"
+                            + " continuousEdges, or leave it out");
+        }
+        SealSystemInputs.check(faults, columns, rows, details);
         faults.throwIfAny();
     }
 

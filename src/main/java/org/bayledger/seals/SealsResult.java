@@ -16,11 +16,14 @@ import org.jspecify.annotations.Nullable;
  * @param notCounted kinds that could not be counted from what was given; a finding says what for
  * @param glazingStep step of the same sequence at which the glass is set
  * @param sealantVolume sealant in place for all counted joints, without waste
- * @param cartridges whole cartridges that hold it, waste included
+ * @param cartridges whole cartridges that hold it, waste included; of every sealant its own
  * @param waterTestPressure pressure of the laboratory water test; null where the positive design
  *     pressure is missing
  * @param fieldTestPressure two thirds of it, for tests on site; null likewise
  * @param waterHead height of water that the water test pressure holds; null likewise
+ * @param sequence the steps of the work in order
+ * @param takeOff sealant and labour as rows of tables
+ * @param inspection how many joints to inspect; null where no plan was asked for
  * @param unsealedJoint what one unsealed joint lets through
  */
 public record SealsResult(
@@ -33,10 +36,14 @@ public record SealsResult(
         @Nullable Quantity waterTestPressure,
         @Nullable Quantity fieldTestPressure,
         @Nullable Quantity waterHead,
+        List<SequenceStep> sequence,
+        TakeOff takeOff,
+        @Nullable InspectionPlan inspection,
         UnsealedJoint unsealedJoint) {
 
     public SealsResult {
         joints = List.copyOf(joints);
         notCounted = List.copyOf(notCounted);
+        sequence = List.copyOf(sequence);
     }
 }

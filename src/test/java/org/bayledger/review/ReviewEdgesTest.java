@@ -112,6 +112,84 @@ class ReviewEdgesTest {
         assertThat(below.details().continuousEdges()).doesNotContain(Edge.TOP);
     }
 
+    private static List<Double> stackSeals(Map<String, Object> tree, String bay) {
+        SealsRequest request =
+                (SealsRequest) item(review(tree), bay + "/seals", "internal-seals").inputs();
+        return request.details().stackJoints();
+    }
+
+    private static Map<String, Object> withStackJoints(
+            String lowerJoint, String upperJoint, String upperColumn) {
+        Map<String, Object> tree = stacked("MEMBER", List.of(upperColumn, upperColumn));
+        element(tree, "bays", 0).put("stackJoints", joints(lowerJoint));
+        element(tree, "bays", 3).put("stackJoints", joints(upperJoint));
+        return tree;
+    }
+
+    private static List<Object> joints(String level) {
+        return level.isEmpty() ? List.of() : List.of(Map.of("elevation", level));
+    }
+
+    /** Whoever lists the joint between two bays, its seal counts once, with the upper one. */
+    @Test
+    void stackJointBetweenBaysCountsOnce() {
+        for (String[] listed :
+                List.of(
+                        new String[] {"27.5 ft", "", "0"},
+                        new String[] {"", "27.5 ft", "0"},
+                        new String[] {"27.5 ft", "27.5 ft", "0"},
+                        new String[] {"27.75 ft", "", "0.25"},
+                        new String[] {"27.75 ft", "27.75 ft", "0.25"})) {
+            Map<String, Object> tree = withStackJoints(listed[0], listed[1], "5 ft");
+            assertThat(stackSeals(tree, "N-201")).isEmpty();
+            assertThat(stackSeals(tree, "N-701")).hasSize(1);
+            assertThat(stackSeals(tree, "N-701").get(0))
+                    .isCloseTo(Double.parseDouble(listed[2]) * FOOT, within(1e-9));
+            assertThat(item(review(tree), "N-201/seals", "internal-seals").findings())
+                    .extracting("code")
+                    .doesNotContain("STACK_JOINT_NOT_IN_COUNT");
+        }
+        // the bay above says nothing of its joints, or of its seals: nobody counts it
+        Map<String, Object> silent = withStackJoints("27.5 ft", "", "5 ft");
+        element(silent, "bays", 3).remove("stackJoints");
+        Map<String, Object> noSeals = withStackJoints("27.5 ft", "", "5 ft");
+        element(noSeals, "bays", 3).remove("seals");
+        // it is wider than the bay that lists a joint within its rows
+        Map<String, Object> wider = withStackJoints("27.75 ft", "", "10 ft");
+        for (Map<String, Object> tree : List.of(silent, noSeals, wider)) {
+            assertThat(item(review(tree), "N-201/seals", "internal-seals").findings())
+                    .extracting("code")
+                    .contains("STACK_JOINT_NOT_IN_COUNT");
+        }
+    }
+
+    /**
+     * The bay's stack joint parts its units, its hinges splice nothing, and the window has none.
+     */
+    @Test
+    void systemOfTheSealsIsHandedOn() {
+        Map<String, Object> tree = withStackJoints("25 ft", "", "5 ft");
+        Map<String, Object> seals = object(element(tree, "bays", 0), "seals");
+        for (String stick :
+                List.of("pressurePlateLength", "perimeterFastenerSpacing", "jointCovers")) {
+            seals.remove(stick);
+        }
+        seals.put("system", "UNITIZED");
+        seals.put("unitized", Map.of("columnsPerUnit", List.of(new java.math.BigDecimal(2))));
+        SealsRequest units =
+                (SealsRequest) item(review(tree), "N-201/seals", "internal-seals").inputs();
+        assertThat(units.details().stackJoints().get(0)).isCloseTo(11 * FOOT, within(1e-9));
+        assertThat(units.details().splices()).isNull();
+        seals.remove("unitized");
+        seals.put("system", "WINDOW_WALL");
+        SealsRequest windows =
+                (SealsRequest) item(review(tree), "N-201/seals", "internal-seals").inputs();
+        assertThat(windows.details().stackJoints()).isNull();
+        assertThat(item(review(tree), "N-201/seals", "internal-seals").findings())
+                .extracting("code")
+                .doesNotContain("STACK_JOINT_NOT_IN_COUNT");
+    }
+
     /** The sill's clearance is that of the tightest lite under it. */
     @Test
     void tightestPocketBelowCounts() {
