@@ -1,6 +1,7 @@
 package org.bayledger.blocks;
 
 import static org.bayledger.quantity.Constants.INCH;
+import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
 
 /**
  * The size and material of each of the two setting blocks of a lite (glazing industry handbook
@@ -24,6 +25,15 @@ final class SettingBlock {
     private static final double SQUARE_FOOT = 0.3048 * 0.3048;
 
     private SettingBlock() {}
+
+    /**
+     * Weight on each block, N.
+     *
+     * @param mass of the lite, kg
+     */
+    static double load(double mass) {
+        return mass * STANDARD_GRAVITY / COUNT;
+    }
 
     /**
      * Least length of each block, m.

@@ -27,6 +27,9 @@ import org.jspecify.annotations.Nullable;
  * @param shopDrawingNote what the shop drawings must say because the blocks are moved
  * @param shimNote what the shop drawings must say of the shims; null where the lite stands on a
  *     member
+ * @param rotationLimit greatest rotation of the horizontal that is accepted; null where its
+ *     rotation is not known
+ * @param glassEdgeStressAllowable tension that the edges of the glass may bear for good
  */
 public record SettingBlocksResult(
         @JsonUnwrapped Outcome outcome,
@@ -40,7 +43,9 @@ public record SettingBlocksResult(
         @Nullable BlockPlace recommended,
         List<BlockCandidate> candidates,
         ShopDrawingNote shopDrawingNote,
-        @Nullable String shimNote) {
+        @Nullable String shimNote,
+        @Nullable Quantity rotationLimit,
+        Quantity glassEdgeStressAllowable) {
 
     public SettingBlocksResult {
         candidates = List.copyOf(candidates);
@@ -65,6 +70,8 @@ public record SettingBlocksResult(
                 recommended,
                 candidates,
                 shopDrawingNote,
-                shimNote);
+                shimNote,
+                rotationLimit,
+                glassEdgeStressAllowable);
     }
 }

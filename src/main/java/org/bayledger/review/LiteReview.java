@@ -162,7 +162,13 @@ final class LiteReview {
                                             null,
                                             support,
                                             below(column, row),
-                                            approval);
+                                            approval,
+                                            null,
+                                            null,
+                                            null,
+                                            null,
+                                            null,
+                                            null);
                             SettingBlocksResult result =
                                     SettingBlocksCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());
@@ -191,13 +197,12 @@ final class LiteReview {
                 return null;
             }
             if (bay.sillSupport() == BlockSupport.Kind.SHIMMED_SILL) {
-                return new BlockSupport(BlockSupport.Kind.SHIMMED_SILL, null, null, null, null);
+                return BlockSupport.shimmedSill();
             }
         }
         return horizontal == null
-                ? new BlockSupport(BlockSupport.Kind.MEMBER, width, null, null, null)
-                : new BlockSupport(
-                        BlockSupport.Kind.MEMBER,
+                ? BlockSupport.member(width, null, null, null)
+                : BlockSupport.member(
                         width,
                         horizontal.deadLoadInertia(),
                         horizontal.modulusOfElasticity(),
@@ -246,6 +251,8 @@ final class LiteReview {
                 GlazingBelow.Kind.FIXED_LITE,
                 pocket == null ? null : pocket.edgeClearance(),
                 pocket == null ? null : pocket.bite(),
-                sinks);
+                sinks,
+                null,
+                null);
     }
 }
