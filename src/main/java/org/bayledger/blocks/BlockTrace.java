@@ -159,9 +159,8 @@ final class BlockTrace {
                 "s " + candidate.point(),
                 "tension in an edge of the glass",
                 candidate.glassEdgeStress(),
-                "6 rho g H W^2 max((1 - 4 f) / (8 h1^2), f^2 / (2 h2^2)),"
-                        + " h1 = min(H, (1 - 2 f) W), h2 = min(H, 2 f W)",
-                "beam in its plane; depth of deep beams by rule (from memory)");
+                "6 rho g W^2 / H max((1 - 4 f) / 8, f^2 / 2) + 2 rho g H",
+                "plain beam in the plane of the glass; the second part covers deep lites");
     }
 
     private static void step(

@@ -38,10 +38,15 @@ final class OtherBlockRemedies {
     /** Those that pass. */
     List<Remedy> all() {
         List<Remedy> all = new ArrayList<>();
-        add(all, otherPlace());
-        add(all, steel());
+        boolean member = request.support().kind() == BlockSupport.Kind.MEMBER;
+        if (member) {
+            add(all, otherPlace());
+            add(all, steel());
+        }
         lighter(all);
-        add(all, prop());
+        if (member) {
+            add(all, prop());
+        }
         return all;
     }
 
@@ -124,14 +129,19 @@ final class OtherBlockRemedies {
         double steel = 1e-12;
         for (int i = 0; i < ROUNDS; i++) {
             Double more = missing(support.withSteel(steel, mass));
-            if (more == null || !(more < 1)) {
+            if (more == null || more <= 0) {
                 return null;
             }
-            steel = Math.max(more, steel);
+            steel = more;
             mass = STEEL_DENSITY * Math.sqrt(12 * steel);
         }
-        String inertia = reporting.atLeast(dimension, steel * (1 + 1e-6));
         String line = reporting.atLeast(Dimension.LINE_MASS, mass);
+        double weighed = QuantityParser.parse(line, Dimension.LINE_MASS);
+        Double enough = missing(support.withSteel(steel, weighed));
+        if (enough == null) {
+            return null;
+        }
+        String inertia = reporting.atLeast(dimension, enough);
         return SettingBlocksRemedies.passing(
                 "With steel inside the horizontal over its whole span, of a second moment of area of"
                         + " at least "
@@ -144,8 +154,7 @@ final class OtherBlockRemedies {
                         new Remedy.Change("/support/steelMassPerLength", line)),
                 request.withSupport(
                         support.withSteel(
-                                QuantityParser.parse(inertia, dimension),
-                                QuantityParser.parse(line, Dimension.LINE_MASS))),
+                                QuantityParser.parse(inertia, dimension), weighed)),
                 reporting);
     }
 
