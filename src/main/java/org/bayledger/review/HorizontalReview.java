@@ -121,7 +121,7 @@ final class HorizontalReview {
                 Checked underGlass = underGlass(id, line, column, of);
                 dead.add(underGlass);
                 if (underGlass.item().inputs() instanceof FramingRequest asked) {
-                    weight = new DeadLoad(null, asked.pointLoads());
+                    weight = new DeadLoad(null, onModule(asked, column));
                 }
             }
             wind.add(underWind(id, line, column, of, weight));
@@ -130,6 +130,13 @@ final class HorizontalReview {
         if (!dead.isEmpty()) {
             items.add(Checked.governing(dead));
         }
+    }
+
+    /** The weights of the glass where they stand between the lines of a column. */
+    private List<PointLoad> onModule(FramingRequest asked, int column) {
+        double aside = (bay.columns().get(column - 1) - asked.length()) / 2;
+        List<PointLoad> loads = asked.pointLoads() == null ? List.of() : asked.pointLoads();
+        return loads.stream().map(load -> new PointLoad(load.at() + aside, load.force())).toList();
     }
 
     private Checked underWind(
@@ -201,7 +208,7 @@ final class HorizontalReview {
     private Checked underGlass(String id, int line, int column, Section of) {
         String name = "framing-dead-load";
         LiteReview.Standing lite = lites.standing(column, line);
-        double span = bay.columns().get(column - 1);
+        double span = lite.span();
         if (lite.mass() == null) {
             return Checked.missing(
                     id,

@@ -83,6 +83,21 @@ class BlockDemandTest {
                 .isCloseTo(7.703e-4 / 2, withinPercentage(0.02));
     }
 
+    /**
+     * J = 0.4 in4: 0.01156 in come down by rotation on top of the 0.1118 in by bending; together
+     * 0.1234 of the 0.125 in that bite of 0.5 in may lose, while bending alone is 0.894 of its limit.
+     */
+    @Test
+    void rotationTakesOfBiteAndClearance() {
+        BlockCandidate quarter =
+                run(",\"torsionConstant\":\"0.4 in4\",\"eccentricity\":\"1.5 in\"", "", "")
+                        .candidates()
+                        .get(0);
+        assertThat(quarter.governing()).isEqualTo(BlockLimit.BITE);
+        assertThat(Objects.requireNonNull(quarter.utilization()))
+                .isCloseTo((0.1062 + 0.00557 + 0.01156) / 0.125, offset(1e-3));
+    }
+
     /** An open section turns by more than a degree: exceeded, and said so; warping helps. */
     @Test
     void judgesTheRotation() {
