@@ -90,13 +90,9 @@ final class BlockCandidates {
                 of(
                         Dimension.LENGTH,
                         lost == null || limits == null ? null : limits.clearanceLeft(lost)),
-                of(
-                        Dimension.LENGTH,
-                        lost == null || limits == null ? null : limits.biteLeft(lost)),
+                of(Dimension.LENGTH, lost == null || limits == null ? null : limits.biteLeft(lost)),
                 of(Dimension.SECOND_MOMENT_OF_AREA, required(member)),
-                of(
-                        Dimension.DISTANCE,
-                        member == null ? null : (Double) member.deflection().at()),
+                of(Dimension.DISTANCE, member == null ? null : (Double) member.deflection().at()),
                 of(Dimension.ANGLE, member == null ? null : member.rotation()),
                 of(
                         Dimension.LENGTH,
@@ -155,9 +151,7 @@ final class BlockCandidates {
                     + " from the glass corner, less than "
                     + reporting.dimensioned(SettingBlock.LEAST_END_DISTANCE);
         }
-        return fraction > 0.25 + SAME_PLACE
-                ? "further in than the quarter points"
-                : null;
+        return fraction > 0.25 + SAME_PLACE ? "further in than the quarter points" : null;
     }
 
     /** Deflection goes with 1/(E I); no stiffness helps where nothing may bend at all. */

@@ -92,15 +92,12 @@ record BlockDemand(
                 new BeamExtreme(greatest.at(), Math.abs(greatest.value())),
                 layout.own().stream()
                         .mapToDouble(
-                                at ->
-                                        beam.deflection(at)
-                                                + (twist == null ? 0 : twist.sinking(at)))
+                                at -> beam.deflection(at) + (twist == null ? 0 : twist.sinking(at)))
                         .min()
                         .orElse(0),
                 twist == null ? null : (Double) twist.rotation(),
                 twist == null ? 0 : twist.greatestDrop(),
-                Math.max(
-                        reactions.get(0).force(), reactions.get(reactions.size() - 1).force()),
+                Math.max(reactions.get(0).force(), reactions.get(reactions.size() - 1).force()),
                 twist == null ? null : (Double) twist.endTorque(),
                 horizontal.propped() ? (Double) reactions.get(1).force() : null);
     }
@@ -131,10 +128,7 @@ record BlockDemand(
                             : (Double) (reaction + (torque == null ? 0 : torque)));
         }
         add(uses, BlockLimit.BLOCK_PRESSURE, over(pressure, request.blockPressureAllowable()));
-        add(
-                uses,
-                BlockLimit.GLASS_EDGE_STRESS,
-                over(glassEdgeStress, GlassOnBlocks.allowable()));
+        add(uses, BlockLimit.GLASS_EDGE_STRESS, over(glassEdgeStress, GlassOnBlocks.allowable()));
         return uses.stream().max(Comparator.comparingDouble(Use::ratio)).orElseThrow();
     }
 

@@ -124,9 +124,7 @@ final class BlockFindings {
             findings.add(
                     Finding.note(
                             "CLEARANCE_AS_DRAWN",
-                            below.tolerance() == null
-                                    ? "/below/tolerance"
-                                    : "/below/thermalGrowth",
+                            below.tolerance() == null ? "/below/tolerance" : "/below/thermalGrowth",
                             (both
                                             ? "What tolerances and thermal growth take"
                                             : below.tolerance() == null
@@ -193,7 +191,9 @@ final class BlockFindings {
         String text;
         if (governing != null && !bends(governing)) {
             text =
-                    (chosen ? "With the blocks at the chosen places " : "Wherever the blocks stand ")
+                    (chosen
+                                    ? "With the blocks at the chosen places "
+                                    : "Wherever the blocks stand ")
                             + governing.words()
                             + ".";
         } else {

@@ -117,8 +117,22 @@ public record BlockSupport(
     /** A sill that is shimmed under each block. */
     public static BlockSupport shimmedSill() {
         return new BlockSupport(
-                Kind.SHIMMED_SILL, null, null, null, null, null, null, null, null, null, null, null,
-                null, null, null, null);
+                Kind.SHIMMED_SILL,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
     }
 
     /** A member of which only its bending is known; the values as in the record. */
@@ -173,9 +187,7 @@ public record BlockSupport(
             return null;
         }
         double g =
-                shearModulus != null
-                        ? shearModulus
-                        : elasticModulus / (2 * (1 + ALUMINUM_POISSON));
+                shearModulus != null ? shearModulus : elasticModulus / (2 * (1 + ALUMINUM_POISSON));
         return g * torsionConstant;
     }
 

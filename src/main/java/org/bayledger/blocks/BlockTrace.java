@@ -96,8 +96,7 @@ final class BlockTrace {
             return;
         }
         BlockPoint point = candidate.point();
-        boolean simple =
-                request.support().glassOffset() == null && !request.support().propped();
+        boolean simple = request.support().glassOffset() == null && !request.support().propped();
         trace.detail(
                         "a " + point,
                         "block from the member's support",
@@ -114,9 +113,7 @@ final class BlockTrace {
                         simple
                                 ? "P a (3 L^2 - 4 a^2) / (24 E I) + 5 w L^4 / (384 E I)"
                                 : "theorem of three moments, loads where the blocks stand",
-                        simple
-                                ? "closed form, simply supported beam"
-                                : "exact within beam theory");
+                        simple ? "closed form, simply supported beam" : "exact within beam theory");
         step(
                 trace,
                 "phi " + point,

@@ -77,8 +77,7 @@ final class ConnectionFindings {
                             "The blocks are "
                                     + reporting.text(Dimension.LENGTH, width)
                                     + " wide and the glass is "
-                                    + reporting.text(
-                                            Dimension.LENGTH, request.glass().thickness())
+                                    + reporting.text(Dimension.LENGTH, request.glass().thickness())
                                     + " thick: part of it stands on nothing. Take blocks as wide as"
                                     + " the glass is thick."));
         }

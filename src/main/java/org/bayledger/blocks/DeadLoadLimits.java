@@ -63,10 +63,7 @@ record DeadLoadLimits(double span, @Nullable GlazingBelow below) {
         if (below == null || below.edgeClearance() == null) {
             return null;
         }
-        return below.edgeClearance()
-                - below.taken()
-                - below.kind().clearanceToKeep()
-                + sinking();
+        return below.edgeClearance() - below.taken() - below.kind().clearanceToKeep() + sinking();
     }
 
     /** How far the glazing below sinks itself, as far as that is known, m. */

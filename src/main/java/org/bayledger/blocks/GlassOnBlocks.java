@@ -14,13 +14,13 @@ import org.bayledger.glazing.Pane;
  *   s = 6 M / (t H^2) + 2 rho g H, w = rho g t H: the thickness t cancels
  * </pre>
  *
- * <p>f W is the distance from the corner to the block. The first part is the plain beam, which holds
- * where the piece between the blocks is at least twice as wide as it is high; where it is less, the
- * weight comes down by arching and sections do not stay plane. The second part covers that: with it
- * s is above what finite elements give for W/H from 0.2 to 8 and f from 0.1 to 0.25, by up to ten
- * times where s is small (the tests hold it against them). In wider lites the plain beam is exact
- * but for 0.2 rho g H (Timoshenko and Goodier, Theory of Elasticity, beam under uniform load). The
- * peak right over a block is not in it.
+ * <p>f W is the distance from the corner to the block. The first part is the plain beam, which
+ * holds where the piece between the blocks is at least twice as wide as it is high; where it is
+ * less, the weight comes down by arching and sections do not stay plane. The second part covers
+ * that: with it s is above what finite elements give for W/H from 0.2 to 8 and f from 0.1 to 0.25,
+ * by up to ten times where s is small (the tests hold it against them). In wider lites the plain
+ * beam is exact but for 0.2 rho g H (Timoshenko and Goodier, Theory of Elasticity, beam under
+ * uniform load). The peak right over a block is not in it.
  *
  * <p>Limit: stress in a clean-cut edge of annealed glass at which 8 of 1000 break under 3 s, 16.6
  * MPa (2400 psi), times 0.31 for a load that stays for longer than a year (both ASTM E1300, from

@@ -57,16 +57,16 @@ final class OtherBlockRemedies {
     }
 
     /**
-     * The place nearest to the quarter points that passes, on the marks of a tape. Further out every
-     * demand on the horizontal is less, so that the places that pass lie together at the outer end.
+     * The place nearest to the quarter points that passes, on the marks of a tape. Further out
+     * every demand on the horizontal is less, so that the places that pass lie together at the
+     * outer end.
      */
     private @Nullable Remedy otherPlace() {
         boolean us = reporting.units() == UnitSystem.US;
         double mark = us ? INCH / 16 : 0.001;
         double length = SettingBlock.length(request.width() * request.height());
         double outer =
-                Math.max(
-                        BlockCandidates.leastDistance(request), BlockCandidates.nearest(length));
+                Math.max(BlockCandidates.leastDistance(request), BlockCandidates.nearest(length));
         long low = (long) Math.ceil(outer / mark - 1e-6);
         long high = (long) Math.floor(request.width() / 4 / mark + 1e-6);
         if (low > high || !passes(low, us)) {
@@ -153,8 +153,7 @@ final class OtherBlockRemedies {
                         new Remedy.Change("/support/steelSecondMomentOfArea", inertia),
                         new Remedy.Change("/support/steelMassPerLength", line)),
                 request.withSupport(
-                        support.withSteel(
-                                QuantityParser.parse(inertia, dimension), weighed)),
+                        support.withSteel(QuantityParser.parse(inertia, dimension), weighed)),
                 reporting);
     }
 
@@ -183,8 +182,7 @@ final class OtherBlockRemedies {
         }
         double needed = horizontal.rigidity() * first.memberDeflection().si() / limit;
         double aluminum = horizontal.rigidity() - support.steelRigidity();
-        return (needed - aluminum)
-                / (support.steelRigidity() / support.steelSecondMomentOfArea());
+        return (needed - aluminum) / (support.steelRigidity() / support.steelSecondMomentOfArea());
     }
 
     private void lighter(List<Remedy> all) {

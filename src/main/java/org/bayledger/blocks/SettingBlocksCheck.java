@@ -259,15 +259,12 @@ public final class SettingBlocksCheck {
                 limits == null ? null : Quantity.of(Dimension.LENGTH, limits.ownLimit()),
                 limits == null
                         ? null
-                        : Quantity.of(
-                                Dimension.LENGTH, limits.limit(drop == null ? 0 : drop.si())),
+                        : Quantity.of(Dimension.LENGTH, limits.limit(drop == null ? 0 : drop.si())),
                 recommended,
                 candidates,
                 note,
                 shims,
-                turns
-                        ? Quantity.of(Dimension.ANGLE, request.support().rotationAllowed())
-                        : null,
+                turns ? Quantity.of(Dimension.ANGLE, request.support().rotationAllowed()) : null,
                 Quantity.of(Dimension.STRESS, GlassOnBlocks.allowable()));
     }
 }

@@ -80,7 +80,7 @@ final class SettingBlocksRemedies {
         BlockCandidate last = null;
         for (BlockCandidate candidate : candidates) {
             if (worthwhile(candidate)
-                            || (candidate.eligible() && request.blockDistance() == null)) {
+                    || (candidate.eligible() && request.blockDistance() == null)) {
                 if (candidate.memberDeflection() != null) {
                     last = candidate;
                     if (candidate.memberDeflection().si()
@@ -105,8 +105,7 @@ final class SettingBlocksRemedies {
         if (kept <= left || (stiffen && left > 0)) {
             return;
         }
-        attempt(
-                stiffen ? now * deflection / allowed : null, below.edgeClearance() + kept - left);
+        attempt(stiffen ? now * deflection / allowed : null, below.edgeClearance() + kept - left);
     }
 
     private static double drop(BlockCandidate candidate) {

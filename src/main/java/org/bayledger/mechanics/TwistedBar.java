@@ -26,7 +26,9 @@ import java.util.List;
 public record TwistedBar(
         double length, double torsionalRigidity, double warpingRigidity, List<Torque> torques) {
 
-    /** Below this k L the bracket of the closed form cancels; warping then carries all but k2 L2. */
+    /**
+     * Below this k L the bracket of the closed form cancels; warping then carries all but k2 L2.
+     */
     private static final double WARPING_ONLY = 1e-3;
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
@@ -114,9 +116,7 @@ public record TwistedBar(
         }
         double k = Math.sqrt(torsionalRigidity / warpingRigidity);
         if (k * length < WARPING_ONLY) {
-            return pure
-                    * (length * length - beyond * beyond - near * near)
-                    / (6 * warpingRigidity);
+            return pure * (length * length - beyond * beyond - near * near) / (6 * warpingRigidity);
         }
         double restrained =
                 Math.exp(k * (beyond + near - length))

@@ -184,8 +184,7 @@ final class LiteReview {
         Double sinks = shimmed ? Double.valueOf(0) : null;
         if (checked.item().result() instanceof SettingBlocksResult result) {
             BlockPlace place = result.recommended();
-            distance =
-                    place == null ? null : size.onHorizontal(place.distanceFromCorner().si());
+            distance = place == null ? null : size.onHorizontal(place.distanceFromCorner().si());
             for (BlockCandidate candidate : result.candidates()) {
                 if (place != null
                         && candidate.point() == place.point()

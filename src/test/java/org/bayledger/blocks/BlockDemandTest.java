@@ -71,12 +71,11 @@ class BlockDemandTest {
         assertThat(si(quarter.endReaction()) / POUND).isCloseTo(275, offset(0.01));
         double deflection = si(quarter.memberDeflection());
         assertThat(si(quarter.clearanceLeft()))
-                .isCloseTo(
-                        0.3 * INCH - deflection - si(quarter.rotationDrop()), offset(1e-12));
+                .isCloseTo(0.3 * INCH - deflection - si(quarter.rotationDrop()), offset(1e-12));
         assertThat(si(quarter.biteLeft()))
-                .isCloseTo(
-                        0.5 * INCH - deflection - si(quarter.rotationDrop()), offset(1e-12));
-        assertThat(codes(result)).contains("SHEAR_MODULUS_OF_ALUMINUM", "END_CONNECTION_NOT_CHECKED");
+                .isCloseTo(0.5 * INCH - deflection - si(quarter.rotationDrop()), offset(1e-12));
+        assertThat(codes(result))
+                .contains("SHEAR_MODULUS_OF_ALUMINUM", "END_CONNECTION_NOT_CHECKED");
         assertThat(si(result.rotationLimit())).isCloseTo(Math.PI / 180, offset(1e-12));
         // eighth points: half the arm, half the angle
         assertThat(si(result.candidates().get(1).rotation()))
@@ -85,7 +84,8 @@ class BlockDemandTest {
 
     /**
      * J = 0.4 in4: 0.01156 in come down by rotation on top of the 0.1118 in by bending; together
-     * 0.1234 of the 0.125 in that bite of 0.5 in may lose, while bending alone is 0.894 of its limit.
+     * 0.1234 of the 0.125 in that bite of 0.5 in may lose, while bending alone is 0.894 of its
+     * limit.
      */
     @Test
     void rotationTakesOfBiteAndClearance() {
@@ -152,10 +152,7 @@ class BlockDemandTest {
     /** Shares of reaction and torque add: 275/500 + 390/600 = 1.2. */
     @Test
     void holdsTheEndReactionAgainstTheCallersAllowable() {
-        assertThat(
-                        run(",\"endReactionAllowable\":\"270 lbf\"", "", "")
-                                .outcome()
-                                .verdict())
+        assertThat(run(",\"endReactionAllowable\":\"270 lbf\"", "", "").outcome().verdict())
                 .isEqualTo(Verdict.EXCEEDED);
         String twist =
                 ",\"torsionConstant\":\"4 in4\",\"eccentricity\":\"1.5 in\",\"endReactionAllowable\":\"500 lbf\"";
@@ -176,10 +173,7 @@ class BlockDemandTest {
     @Test
     void pressesOnTheBlocks() {
         SettingBlocksResult result =
-                run(
-                        "",
-                        "",
-                        ",\"blockWidth\":\"0.75 in\",\"blockPressureAllowable\":\"50 psi\"");
+                run("", "", ",\"blockWidth\":\"0.75 in\",\"blockPressureAllowable\":\"50 psi\"");
         assertThat(si(result.candidates().get(0).blockPressure()) / POUND * INCH * INCH)
                 .isCloseTo(260 / 6.0, offset(1e-6));
         assertThat(result.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
@@ -247,13 +241,11 @@ class BlockDemandTest {
         assertThat(quarter.governing()).isEqualTo(BlockLimit.CLEARANCE);
         assertThat(si(quarter.clearanceLeft()))
                 .isCloseTo(
-                        si(drawn.candidates().get(0).clearanceLeft()) - 0.08 * INCH,
-                        offset(1e-12));
+                        si(drawn.candidates().get(0).clearanceLeft()) - 0.08 * INCH, offset(1e-12));
         assertThat(codes(taken)).doesNotContain("CLEARANCE_AS_DRAWN");
         assertThat(run("", ",\"tolerance\":\"0.2 in\"", "").outcome().findings())
                 .anySatisfy(f -> assertThat(f.code()).isEqualTo("CLEARANCE_TOO_SMALL_AS_DRAWN"))
-                .anySatisfy(
-                        f -> assertThat(f.text()).startsWith("What thermal growth takes"));
+                .anySatisfy(f -> assertThat(f.text()).startsWith("What thermal growth takes"));
     }
 
     /**
@@ -270,11 +262,9 @@ class BlockDemandTest {
                  "secondLite":{"offset":"5 ft","width":"5 ft","glassWeight":"%s lb"},
                  "below":{"kind":"NONE"}}""";
         SettingBlocksResult even = SettingBlocksCheck.run(bind(two.formatted("260")), US);
-        double byHand =
-                130 * (15 * (43200 - 900.0) + 45 * (43200 - 8100.0)) / (24 * 10.1e6 * 12);
+        double byHand = 130 * (15 * (43200 - 900.0) + 45 * (43200 - 8100.0)) / (24 * 10.1e6 * 12);
         BlockCandidate quarter = even.candidates().get(0);
-        assertThat(si(quarter.memberDeflection()) / INCH)
-                .isCloseTo(byHand, withinPercentage(1e-6));
+        assertThat(si(quarter.memberDeflection()) / INCH).isCloseTo(byHand, withinPercentage(1e-6));
         assertThat(si(quarter.deflectionPosition()) / INCH).isCloseTo(60, offset(1e-6));
         assertThat(even.outcome().verdict()).isEqualTo(Verdict.SATISFIED);
         assertThat(codes(even)).doesNotContain("SPAN_DIFFERS_FROM_GLASS");
@@ -282,7 +272,8 @@ class BlockDemandTest {
         SettingBlocksResult uneven = SettingBlocksCheck.run(bind(two.formatted("400")), US);
         BlockCandidate leaning = uneven.candidates().get(0);
         assertThat(si(leaning.deflectionPosition()) / INCH).isGreaterThan(60);
-        assertThat(si(leaning.endReaction()) / POUND).isCloseTo(260 * 0.25 + 400 * 0.75, offset(0.01));
+        assertThat(si(leaning.endReaction()) / POUND)
+                .isCloseTo(260 * 0.25 + 400 * 0.75, offset(0.01));
         // a span with room for more than these two is left to a person
         SettingBlocksResult wide =
                 SettingBlocksCheck.run(

@@ -118,9 +118,9 @@ class BlockRemediesTest {
     }
 
     /**
-     * By hand: 1.274 in / I of the lite, 0.0668 / I of 3 lb/ft of aluminum and, with 4 in4 of steel,
-     * sqrt(48) in2 = 23.6 lb/ft, 0.525 / I of the steel make 0.125 in at I = 14.9 in4; less 3.1 that
-     * is 11.8 x 10.1/29 = 4.1 in4 of steel.
+     * By hand: 1.274 in / I of the lite, 0.0668 / I of 3 lb/ft of aluminum and, with 4 in4 of
+     * steel, sqrt(48) in2 = 23.6 lb/ft, 0.525 / I of the steel make 0.125 in at I = 14.9 in4; less
+     * 3.1 that is 11.8 x 10.1/29 = 4.1 in4 of steel.
      */
     @Test
     void putsSteelInside() {
@@ -191,8 +191,7 @@ class BlockRemediesTest {
                                         + ","
                                         + GLASS.formatted(4)
                                         + "]")
-                        .replace(
-                                "\"glassWeight\":\"520 lb\"", "\"glass\":" + GLASS.formatted(10));
+                        .replace("\"glassWeight\":\"520 lb\"", "\"glass\":" + GLASS.formatted(10));
         heavy = heavy.replace("\"0.25 in\"", "\"0.22 in\"");
         SettingBlocksResult before = SettingBlocksCheck.run(bind(tree(heavy)), US);
         assertThat(before.outcome().verdict()).isEqualTo(Verdict.EXCEEDED);

@@ -16,9 +16,7 @@ class HorizontalDeflectionTest {
 
     private static BeamSolution two(HorizontalDeflection beam, double load, double a) {
         return beam.under(
-                List.of(
-                        new BeamLoad.Force(a, load),
-                        new BeamLoad.Force(beam.span() - a, load)));
+                List.of(new BeamLoad.Force(a, load), new BeamLoad.Force(beam.span() - a, load)));
     }
 
     private static double midSpan(HorizontalDeflection beam, double load, double a) {

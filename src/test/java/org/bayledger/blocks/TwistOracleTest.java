@@ -21,9 +21,9 @@ import org.junit.jupiter.params.provider.MethodSource;
  * elements; data from {@code src/test/oracle/twist/generate.py}.
  *
  * <p>Tolerances. Rotation at mid-span 0.5 % of solid bar and tube, whose J is exact or Bredt's, and
- * 2 % of the I-section, whose J and Cw are those of thin strips and whose flanges shear; at a weight
- * 3 %, the section being strained locally where the weight enters. Deflection 2 %, of the I 9 %:
- * shear of its web, P a/(G A), adds 7.8 % to the short one.
+ * 2 % of the I-section, whose J and Cw are those of thin strips and whose flanges shear; at a
+ * weight 3 %, the section being strained locally where the weight enters. Deflection 2 %, of the I
+ * 9 %: shear of its web, P a/(G A), adds 7.8 % to the short one.
  */
 @NullMarked
 class TwistOracleTest {

@@ -34,8 +34,8 @@ class BlocksReviewTest {
     }
 
     /**
-     * A module of 120 in x 96 in with faces of 2.5 in and a bite of 0.5 in: glass 118.5 x 94.5 in on
-     * a span of 117.5 in. Eighth points 14.8125 in from the corner, 14.3125 in from the support.
+     * A module of 120 in x 96 in with faces of 2.5 in and a bite of 0.5 in: glass 118.5 x 94.5 in
+     * on a span of 117.5 in. Eighth points 14.8125 in from the corner, 14.3125 in from the support.
      */
     @Test
     void takesTheGlassAsLargeAsItIs() {
