@@ -75,7 +75,10 @@ final class BlockCandidates {
                                                 ? Verdict.SATISFIED
                                                 : Verdict.UNDETERMINED);
         Double deflection = member == null ? null : (Double) member.deflection().value();
-        Double lost = deflection == null ? null : (Double) (deflection + member.drop());
+        Double lost =
+                member == null
+                        ? null
+                        : (Double) (member.deflection().value() + member.drop());
         // a sill has no limit of its own unless the caller gave one for its blocks
         boolean judged = use != null && (!sill || request.blockPressureAllowable() != null);
         return new BlockCandidate(

@@ -183,12 +183,15 @@ public record BlockSupport(
 
     /** G J, N m2, or null where it is not known. */
     @Nullable Double torsionalRigidity() {
-        if (torsionConstant == null || (shearModulus == null && elasticModulus == null)) {
+        if (torsionConstant == null) {
             return null;
         }
-        double g =
-                shearModulus != null ? shearModulus : elasticModulus / (2 * (1 + ALUMINUM_POISSON));
-        return g * torsionConstant;
+        if (shearModulus != null) {
+            return shearModulus * torsionConstant;
+        }
+        return elasticModulus == null
+                ? null
+                : (Double) (elasticModulus / (2 * (1 + ALUMINUM_POISSON)) * torsionConstant);
     }
 
     /** E Cw, N m4; zero where it is not known. */

@@ -89,6 +89,20 @@ final class BlockTrace {
         }
     }
 
+    /** The limit of the rotation, where rotation is looked at. */
+    static void rotationLimit(Trace trace, BlockSupport support) {
+        if (support.torsionalRigidity() != null && support.eccentricity() != null) {
+            boolean own = support.rotationLimit() != null;
+            trace.step(
+                    "phi lim",
+                    "greatest rotation accepted",
+                    Dimension.ANGLE,
+                    support.rotationAllowed(),
+                    own ? "input" : "1 deg",
+                    own ? "input" : "curtain-wall specification practice (from memory)");
+        }
+    }
+
     static void candidate(Trace trace, SettingBlocksRequest request, BlockCandidate candidate) {
         Double span = request.support().span();
         Quantity deflection = candidate.memberDeflection();

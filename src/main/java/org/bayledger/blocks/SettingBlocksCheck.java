@@ -3,6 +3,7 @@ package org.bayledger.blocks;
 import static org.bayledger.quantity.Constants.FOOT;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
@@ -120,6 +121,7 @@ public final class SettingBlocksCheck {
         Double span = request.support().span();
         if (limits != null && span != null) {
             BlockTrace.limits(trace, limits);
+            BlockTrace.rotationLimit(trace, request.support());
             together = goTogether(span);
             if (!together) {
                 findings.add(BlockFindings.spanDiffers(request, span, reporting));
@@ -190,8 +192,10 @@ public final class SettingBlocksCheck {
             List<BlockCandidate> candidates,
             boolean together,
             DeadLoadLimits of) {
-        // further out is stiffer, so that the last place that fits is the best there is
-        BlockCandidate best = usable.isEmpty() ? null : usable.get(usable.size() - 1);
+        BlockCandidate best =
+                usable.stream()
+                        .min(Comparator.comparingDouble(SettingBlocksCheck::use))
+                        .orElse(null);
         BlockCandidate last = candidates.get(candidates.size() - 1);
         boolean refused = best == null && last.point() == BlockPoint.CHOSEN;
         if (best != null) {
@@ -211,6 +215,12 @@ public final class SettingBlocksCheck {
                 candidates,
                 ShopDrawingNote.none(),
                 null);
+    }
+
+    /** Governing use of a place; one that was not judged comes last. */
+    private static double use(BlockCandidate candidate) {
+        Double utilization = candidate.utilization();
+        return utilization == null ? Double.POSITIVE_INFINITY : utilization;
     }
 
     private static BlockPlace place(BlockCandidate candidate) {

@@ -28,7 +28,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 @NullMarked
 class TwistOracleTest {
 
-    record Row(String kind, String name, double[] v) {
+    record Row(String kind, String name, List<Double> numbers) {
+        double[] v() {
+            return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+        }
+
         @Override
         public String toString() {
             return name;
@@ -50,8 +54,8 @@ class TwistOracleTest {
                                             f[1],
                                             Stream.of(f)
                                                     .skip(2)
-                                                    .mapToDouble(Double::parseDouble)
-                                                    .toArray()))
+                                                    .map(Double::valueOf)
+                                                    .toList()))
                     .toList();
         }
     }
