@@ -84,13 +84,27 @@ record BlockDemand(
         if (loads == null || !layout.on(horizontal.span())) {
             return null;
         }
+        return under(request, horizontal, loads, layout.own());
+    }
+
+    /**
+     * What weights at any places ask of the member.
+     *
+     * @param loads on the member, from the left support
+     * @param own where the blocks of the lite itself stand, m from the left support
+     */
+    static OfMember under(
+            SettingBlocksRequest request,
+            HorizontalDeflection horizontal,
+            List<BeamLoad.Force> loads,
+            List<Double> own) {
         BeamSolution beam = horizontal.under(loads);
         HorizontalTwist twist = HorizontalTwist.of(request, loads);
         List<BeamReaction> reactions = beam.reactions();
         BeamExtreme greatest = beam.greatestDeflection();
         return new OfMember(
                 new BeamExtreme(greatest.at(), Math.abs(greatest.value())),
-                layout.own().stream()
+                own.stream()
                         .mapToDouble(
                                 at -> beam.deflection(at) + (twist == null ? 0 : twist.sinking(at)))
                         .min()
@@ -108,6 +122,17 @@ record BlockDemand(
      * @param limits on the deflection, or null on a sill
      */
     Use governing(SettingBlocksRequest request, @Nullable DeadLoadLimits limits) {
+        return uses(request, limits).stream()
+                .max(Comparator.comparingDouble(Use::ratio))
+                .orElseThrow();
+    }
+
+    /**
+     * All demands over their limits, of the limits that are known.
+     *
+     * @param limits on the deflection, or null on a sill
+     */
+    List<Use> uses(SettingBlocksRequest request, @Nullable DeadLoadLimits limits) {
         List<Use> uses = new ArrayList<>();
         OfMember of = member;
         if (of != null && limits != null) {
@@ -129,7 +154,7 @@ record BlockDemand(
         }
         add(uses, BlockLimit.BLOCK_PRESSURE, over(pressure, request.blockPressureAllowable()));
         add(uses, BlockLimit.GLASS_EDGE_STRESS, over(glassEdgeStress, GlassOnBlocks.allowable()));
-        return uses.stream().max(Comparator.comparingDouble(Use::ratio)).orElseThrow();
+        return uses;
     }
 
     private static void add(List<Use> uses, BlockLimit limit, @Nullable Double ratio) {

@@ -8,6 +8,7 @@ import java.util.List;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Outcome;
+import org.bayledger.check.Remedy;
 import org.bayledger.check.Reporting;
 import org.bayledger.check.Trace;
 import org.bayledger.check.Verdict;
@@ -50,16 +51,21 @@ public final class SettingBlocksCheck {
     /** The check. */
     public static SettingBlocksResult run(SettingBlocksRequest request, Reporting reporting) {
         SettingBlocksResult result = evaluate(request, reporting);
-        return result.withRemedies(SettingBlocksRemedies.of(request, reporting, result));
+        List<Remedy> remedies =
+                new ArrayList<>(SettingBlocksRemedies.of(request, reporting, result));
+        remedies.addAll(AsFoundRemedies.of(request, reporting, result));
+        return result.withRemedies(remedies);
     }
 
     /** The check without its remedies, by which remedies are tried out. */
     static SettingBlocksResult evaluate(SettingBlocksRequest request, Reporting reporting) {
         SettingBlocksCheck check = new SettingBlocksCheck(request, reporting);
         BlockTrace.blocks(check.trace, request.width() * request.height(), check.length);
-        return request.support().kind() == BlockSupport.Kind.SHIMMED_SILL
-                ? check.onSill()
-                : check.onMember();
+        SettingBlocksResult drawn =
+                request.support().kind() == BlockSupport.Kind.SHIMMED_SILL
+                        ? check.onSill()
+                        : check.onMember();
+        return AsFoundCheck.add(request, reporting, drawn);
     }
 
     private SettingBlocksResult onSill() {
@@ -122,7 +128,7 @@ public final class SettingBlocksCheck {
         if (limits != null && span != null) {
             BlockTrace.limits(trace, limits);
             BlockTrace.rotationLimit(trace, request.support());
-            together = goTogether(span);
+            together = goTogether(request, span);
             if (!together) {
                 findings.add(BlockFindings.spanDiffers(request, span, reporting));
                 verdict = Verdict.UNDETERMINED;
@@ -181,7 +187,7 @@ public final class SettingBlocksCheck {
     }
 
     /** Whether the lites that were given are those that stand on the span. */
-    private boolean goTogether(double span) {
+    static boolean goTogether(SettingBlocksRequest request, double span) {
         SecondLite beside = request.secondLite();
         return Math.abs(request.width() + (beside == null ? 0 : beside.width()) - span) <= ONE_LITE;
     }
@@ -275,6 +281,7 @@ public final class SettingBlocksCheck {
                 note,
                 shims,
                 turns ? Quantity.of(Dimension.ANGLE, request.support().rotationAllowed()) : null,
-                Quantity.of(Dimension.STRESS, GlassOnBlocks.allowable()));
+                Quantity.of(Dimension.STRESS, GlassOnBlocks.allowable()),
+                null);
     }
 }

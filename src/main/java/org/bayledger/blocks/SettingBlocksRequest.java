@@ -33,6 +33,8 @@ import org.jspecify.annotations.Nullable;
  *     this one stands
  * @param alternativeBuildUps other build-ups that the lite could have, to be tried where it is too
  *     heavy; with glass
+ * @param installed the blocks as they were found on site; with it the verdict is on both, what is
+ *     drawn and what was found
  */
 public record SettingBlocksRequest(
         @Measured(value = Dimension.DISTANCE, min = LEAST_WIDTH, max = GREATEST_SIZE) double width,
@@ -53,7 +55,8 @@ public record SettingBlocksRequest(
         @Measured(value = Dimension.STRESS, sign = Measured.Sign.POSITIVE)
                 @Nullable Double blockPressureAllowable,
         @Nullable SecondLite secondLite,
-        @Size(max = 20) @Nullable List<GlassBuildUp> alternativeBuildUps) {
+        @Size(max = 20) @Nullable List<GlassBuildUp> alternativeBuildUps,
+        @Nullable Installed installed) {
 
     /** Width of a lite under which two blocks of the least length fit, m: 8 in. */
     static final double LEAST_WIDTH = 0.2032;
@@ -89,6 +92,13 @@ public record SettingBlocksRequest(
                 alternativeBuildUps == null || glass != null,
                 "/alternativeBuildUps",
                 "need the glass that they could replace");
+        if (installed != null) {
+            installed.check(faults, "/installed", width, glass);
+            faults.require(
+                    installed.drawnPoint() != BlockPoint.CHOSEN || blockDistance != null,
+                    "/installed/drawnPoint",
+                    "needs blockDistance, which says where CHOSEN is");
+        }
         faults.throwIfAny();
     }
 
@@ -119,11 +129,24 @@ public record SettingBlocksRequest(
         return with(glass, support, below, changed);
     }
 
+    SettingBlocksRequest withInstalled(Installed changed) {
+        return with(glass, support, below, blockDistance, changed);
+    }
+
     private SettingBlocksRequest with(
             @Nullable GlassBuildUp changedGlass,
             BlockSupport changedSupport,
             @Nullable GlazingBelow changedBelow,
             @Nullable Double changedDistance) {
+        return with(changedGlass, changedSupport, changedBelow, changedDistance, installed);
+    }
+
+    private SettingBlocksRequest with(
+            @Nullable GlassBuildUp changedGlass,
+            BlockSupport changedSupport,
+            @Nullable GlazingBelow changedBelow,
+            @Nullable Double changedDistance,
+            @Nullable Installed found) {
         return new SettingBlocksRequest(
                 width,
                 height,
@@ -137,6 +160,7 @@ public record SettingBlocksRequest(
                 blockWidth,
                 blockPressureAllowable,
                 secondLite,
-                alternativeBuildUps);
+                alternativeBuildUps,
+                found);
     }
 }

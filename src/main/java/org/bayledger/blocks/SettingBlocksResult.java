@@ -30,6 +30,8 @@ import org.jspecify.annotations.Nullable;
  * @param rotationLimit greatest rotation of the horizontal that is accepted; null where its
  *     rotation is not known
  * @param glassEdgeStressAllowable tension that the edges of the glass may bear for good
+ * @param asFound what comes of the blocks as they were found on site; null where they were not
+ *     given
  */
 public record SettingBlocksResult(
         @JsonUnwrapped Outcome outcome,
@@ -45,14 +47,15 @@ public record SettingBlocksResult(
         ShopDrawingNote shopDrawingNote,
         @Nullable String shimNote,
         @Nullable Quantity rotationLimit,
-        Quantity glassEdgeStressAllowable) {
+        Quantity glassEdgeStressAllowable,
+        @Nullable AsFound asFound) {
 
     public SettingBlocksResult {
         candidates = List.copyOf(candidates);
     }
 
     SettingBlocksResult withRemedies(List<Remedy> remedies) {
-        return new SettingBlocksResult(
+        return with(
                 new Outcome(
                         outcome.verdict(),
                         outcome.utilization(),
@@ -60,6 +63,13 @@ public record SettingBlocksResult(
                         remedies,
                         outcome.trace(),
                         outcome.cautions()),
+                asFound);
+    }
+
+    /** The same places, with another outcome and what was found on site. */
+    SettingBlocksResult with(Outcome other, @Nullable AsFound found) {
+        return new SettingBlocksResult(
+                other,
                 blockCount,
                 blockLength,
                 blockCutLength,
@@ -72,6 +82,7 @@ public record SettingBlocksResult(
                 shopDrawingNote,
                 shimNote,
                 rotationLimit,
-                glassEdgeStressAllowable);
+                glassEdgeStressAllowable,
+                found);
     }
 }

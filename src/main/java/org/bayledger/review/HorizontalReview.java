@@ -228,8 +228,14 @@ final class HorizontalReview {
                             + " the glass was not checked.");
         }
         double weight = lite.mass() * STANDARD_GRAVITY;
-        boolean placed = lite.blockDistance() != null;
-        double at = lite.blockDistance() == null ? span / 4 : lite.blockDistance();
+        List<PointLoad> known = lite.loads();
+        boolean placed = known != null;
+        List<PointLoad> loads =
+                known != null
+                        ? known
+                        : List.of(
+                                new PointLoad(span / 4, weight / 2),
+                                new PointLoad(span - span / 4, weight / 2));
         List<Finding> own =
                 placed
                         ? List.of()
@@ -238,8 +244,9 @@ final class HorizontalReview {
                                         "BLOCK_PLACE_NOT_FOUND",
                                         pointer + "/horizontal",
                                         "No place was found for the setting blocks on this"
-                                                + " horizontal; the weight of the lite was taken at"
-                                                + " the quarter points."));
+                                                + " horizontal, or not what each carries; the"
+                                                + " weight of the lite was taken at the quarter"
+                                                + " points."));
         Checked checked =
                 Checked.run(
                         id,
@@ -258,9 +265,7 @@ final class HorizontalReview {
                                             of,
                                             null,
                                             null,
-                                            List.of(
-                                                    new PointLoad(at, weight / 2),
-                                                    new PointLoad(span - at, weight / 2)),
+                                            loads,
                                             null,
                                             null,
                                             context.deflectionRule,

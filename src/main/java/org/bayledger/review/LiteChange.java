@@ -1,6 +1,7 @@
 package org.bayledger.review;
 
 import jakarta.validation.constraints.Min;
+import org.bayledger.blocks.Installed;
 import org.bayledger.check.Measured;
 import org.bayledger.check.Measured.Sign;
 import org.bayledger.quantity.Dimension;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  *     already chosen
  * @param leastBlockDistance least distance from the glass corner to the center of a block that the
  *     glass fabricator has agreed to in writing, m
+ * @param installed its setting blocks as they were found on site
  */
 public record LiteChange(
         @Min(1) int column,
@@ -26,4 +28,5 @@ public record LiteChange(
         @Nullable Boolean fabricatorApproval,
         @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE) @Nullable Double blockDistance,
         @Measured(value = Dimension.DISTANCE, sign = Sign.POSITIVE)
-                @Nullable Double leastBlockDistance) {}
+                @Nullable Double leastBlockDistance,
+        @Nullable Installed installed) {}

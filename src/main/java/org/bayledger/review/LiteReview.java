@@ -1,7 +1,11 @@
 package org.bayledger.review;
 
+import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
+
 import java.util.ArrayList;
 import java.util.List;
+import org.bayledger.blocks.AsFound;
+import org.bayledger.blocks.AsFoundBlock;
 import org.bayledger.blocks.BlockCandidate;
 import org.bayledger.blocks.BlockPlace;
 import org.bayledger.blocks.BlockSupport;
@@ -11,6 +15,7 @@ import org.bayledger.blocks.SettingBlocksRequest;
 import org.bayledger.blocks.SettingBlocksResult;
 import org.bayledger.check.Finding;
 import org.bayledger.framing.LateralBuckling;
+import org.bayledger.framing.PointLoad;
 import org.bayledger.framing.Section;
 import org.bayledger.glass.GlassCheck;
 import org.bayledger.glass.GlassLoad;
@@ -19,6 +24,7 @@ import org.bayledger.glass.GlassResult;
 import org.bayledger.glass.Practice;
 import org.bayledger.glass.SupportedEdges;
 import org.bayledger.glazing.GlassBuildUp;
+import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,14 +39,15 @@ final class LiteReview {
      * What a lite hands on to the horizontal under it.
      *
      * @param mass of the lite, kg; null where its glass is not known
-     * @param blockDistance from the support of the horizontal to the center of each setting block,
-     *     m; null where no place was found
+     * @param loads of its setting blocks, from the left support of its horizontal: as they were
+     *     found on site, else in the place that was found for them; null where they are not known
      * @param span of the horizontal, m
-     * @param sinks how far it sinks on its blocks, m; null where that is not known
+     * @param sinks how far it sinks on its blocks, the lesser of its corners, m; null where that is
+     *     not known
      */
     record Standing(
             @Nullable Double mass,
-            @Nullable Double blockDistance,
+            @Nullable List<PointLoad> loads,
             double span,
             @Nullable Double sinks) {}
 
@@ -174,26 +181,60 @@ final class LiteReview {
                                             null,
                                             pocket == null ? null : pocket.blockPressureAllowable(),
                                             null,
-                                            null);
+                                            null,
+                                            change == null ? null : change.installed());
                             SettingBlocksResult result =
                                     SettingBlocksCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());
                         });
         blocks.add(checked);
-        Double distance = null;
-        Double sinks = shimmed ? Double.valueOf(0) : null;
         if (checked.item().result() instanceof SettingBlocksResult result) {
-            BlockPlace place = result.recommended();
-            distance = place == null ? null : size.onHorizontal(place.distanceFromCorner().si());
+            return result.asFound() == null
+                    ? drawn(result, mass, size)
+                    : found(result.asFound(), mass, size);
+        }
+        return new Standing(mass, null, size.span(), shimmed ? Double.valueOf(0) : null);
+    }
+
+    /** A lite on blocks in the place that the check finds for them. */
+    private static Standing drawn(
+            SettingBlocksResult result, @Nullable Double mass, LiteSize size) {
+        BlockPlace place = result.recommended();
+        Double sinks = result.shimNote() == null ? null : Double.valueOf(0);
+        List<PointLoad> loads = null;
+        if (place != null) {
             for (BlockCandidate candidate : result.candidates()) {
-                if (place != null
-                        && candidate.point() == place.point()
-                        && candidate.blockDeflection() != null) {
+                if (candidate.point() == place.point() && candidate.blockDeflection() != null) {
                     sinks = candidate.blockDeflection().si();
                 }
             }
+            if (mass != null) {
+                double at = size.onHorizontal(place.distanceFromCorner().si());
+                double half = mass * STANDARD_GRAVITY / 2;
+                loads = List.of(new PointLoad(at, half), new PointLoad(size.span() - at, half));
+            }
         }
-        return new Standing(mass, distance, size.span(), sinks);
+        return new Standing(mass, loads, size.span(), sinks);
+    }
+
+    /** A lite on its blocks as they were found on site. */
+    private static Standing found(AsFound found, @Nullable Double mass, LiteSize size) {
+        List<PointLoad> loads = new ArrayList<>();
+        for (AsFoundBlock block : found.blocks()) {
+            if (block.load() != null) {
+                loads.add(
+                        new PointLoad(
+                                size.onHorizontal(block.position().si()), block.load().si()));
+            }
+        }
+        Quantity left = found.leftCornerSinks();
+        Quantity right = found.rightCornerSinks();
+        Double sinks = null;
+        // a corner that higher blocks lift takes room above it that nobody has measured
+        if (left != null && right != null && Math.min(left.si(), right.si()) >= 0) {
+            sinks = Math.min(left.si(), right.si());
+        }
+        return new Standing(mass, loads.isEmpty() ? null : loads, size.span(), sinks);
     }
 
     private Finding takenAsModule() {

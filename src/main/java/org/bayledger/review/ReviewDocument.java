@@ -142,6 +142,10 @@ public record ReviewDocument(
                     "the bay has " + bay.rows().size() + " rows");
             faults.require(seen.add(lite.column() + "-" + lite.row()), pointer, "is given twice");
             named(faults, pointer + "/glassType", lite.glassType(), glass);
+            if (lite.installed() != null && lite.column() <= bay.columns().size()) {
+                double width = bay.columns().get(lite.column() - 1);
+                lite.installed().check(faults, pointer + "/installed", width, null);
+            }
         }
     }
 
