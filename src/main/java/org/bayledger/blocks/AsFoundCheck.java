@@ -291,8 +291,7 @@ final class AsFoundCheck {
         } else if (lite != null && loads != null) {
             corners = lite.corners(loads);
         }
-        Double clearance =
-                sag == null || limits == null ? null : limits.clearanceLeft(sag.lost());
+        Double clearance = sag == null || limits == null ? null : limits.clearanceLeft(sag.lost());
         GlazingBelow below = request.below();
         boolean nothingBelow = below != null && below.kind() == GlazingBelow.Kind.NONE;
         Double rotation = sag == null ? null : sag.member().rotation();

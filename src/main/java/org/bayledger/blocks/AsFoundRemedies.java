@@ -208,8 +208,7 @@ final class AsFoundRemedies {
             changes.add(new Remedy.Change("/support/secondMomentOfArea", to));
             text.append(" and stiffen the horizontal to a second moment of area of at least ")
                     .append(to);
-            support =
-                    support.withSecondMomentOfArea(QuantityParser.parse(to, dimension));
+            support = support.withSecondMomentOfArea(QuantityParser.parse(to, dimension));
         }
         changes.addAll(blockChanges);
         BlockPoint drawnPoint = installed.drawnPoint();

@@ -9,6 +9,9 @@ import org.jspecify.annotations.Nullable;
 /** Gathers what is found of the blocks on site and what it does to the verdict. */
 final class AsFoundVerdict {
 
+    /** Share of a measure that a conversion of units may round off. */
+    private static final double ROUNDING = 1e-9;
+
     private final List<Finding> findings = new ArrayList<>();
     private Verdict verdict = Verdict.SATISFIED;
     private @Nullable Double utilization;
@@ -35,18 +38,19 @@ final class AsFoundVerdict {
         verdict = Verdict.EXCEEDED;
     }
 
-    /** A demand held against its limit; whether the limit is kept. */
+    /**
+     * A measure held against a rule of thumb, such as a least length; whether the rule is kept. It
+     * counts as utilization only where it is not: a block cut to the rule is no limit used up.
+     */
     boolean keeps(double demand, double limit) {
-        return counts(demand / limit);
+        return demand / limit <= 1 + ROUNDING || counts(demand / limit);
     }
 
     /** A ratio of a demand to its limit; whether the limit is kept. */
     boolean counts(double ratio) {
-        // what a conversion of units rounds is not a limit exceeded
-        double kept = Math.abs(ratio - 1) < 1e-9 ? 1 : ratio;
-        utilization = utilization == null ? kept : Math.max(utilization, kept);
-        verdict = verdict.and(Verdict.ofUtilization(kept));
-        return kept <= 1;
+        utilization = utilization == null ? ratio : Math.max(utilization, ratio);
+        verdict = verdict.and(Verdict.ofUtilization(ratio));
+        return ratio <= 1;
     }
 
     List<Finding> findings() {

@@ -101,7 +101,7 @@ final class FoundPlaceFindings {
             return;
         }
         double least = SettingBlock.LEAST_END_DISTANCE;
-        boolean kept = end > 0 && verdict.counts((least + found - end) / found);
+        boolean kept = end > 0 && verdict.keeps(least + found - end, found);
         if (!kept) {
             verdict.broken(
                     "BLOCK_TOO_NEAR_THE_CORNER",

@@ -74,8 +74,7 @@ final class FoundSagFindings {
      * @param sag what they ask of the horizontal, or null on a sill or where it is not known
      * @param limits on the deflection, likewise
      */
-    boolean limits(
-            BlockDemand demand, @Nullable FoundSag sag, @Nullable DeadLoadLimits limits) {
+    boolean limits(BlockDemand demand, @Nullable FoundSag sag, @Nullable DeadLoadLimits limits) {
         boolean bound = sag != null && sag.bound();
         boolean kept = true;
         for (BlockDemand.Use use : demand.uses(request, limits)) {
@@ -117,9 +116,7 @@ final class FoundSagFindings {
             case DEFLECTION -> "AS_FOUND_DEFLECTION_TOO_LARGE";
             case BITE -> "AS_FOUND_BITE_TOO_SMALL";
             case CLEARANCE ->
-                    touches(sag, limits)
-                            ? "GLAZING_BELOW_TOUCHED"
-                            : "AS_FOUND_CLEARANCE_TOO_SMALL";
+                    touches(sag, limits) ? "GLAZING_BELOW_TOUCHED" : "AS_FOUND_CLEARANCE_TOO_SMALL";
             case ROTATION -> "AS_FOUND_ROTATION_TOO_LARGE";
             case END_CONNECTION -> "AS_FOUND_END_CONNECTION_OVERLOADED";
             case BLOCK_PRESSURE -> "AS_FOUND_BLOCK_PRESSURE_TOO_LARGE";
