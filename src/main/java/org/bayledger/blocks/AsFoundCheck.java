@@ -123,7 +123,7 @@ final class AsFoundCheck {
         if (loads != null) {
             FoundNumbers.trace(trace, loads);
         }
-        FoundSag sag = held ? sag() : null;
+        FoundSag sag = held ? FoundSag.of(request, lite, member, loads, drawnAt) : null;
         DeadLoadLimits limits = limits();
         Double stress = held ? stress() : null;
         boolean kept = judge(blocks, sag, limits, stress);
@@ -192,46 +192,13 @@ final class AsFoundCheck {
         return span == null ? null : DeadLoadLimits.of(request, span);
     }
 
-    /** Loads of which the true ones are one or a mix. */
-    private List<double[]> cases(FoundLoads of) {
-        return loads == null ? of.pairs() : List.of(loads);
-    }
-
-    private @Nullable FoundSag sag() {
-        FoundMember on = member;
-        FoundLoads of = lite;
-        if (on == null || of == null) {
-            return null;
-        }
-        BlockDemand.OfMember most = null;
-        for (double[] one : cases(of)) {
-            BlockDemand.OfMember here = on.under(of.places(), one);
-            if (most == null || FoundSag.lost(here) > FoundSag.lost(most)) {
-                most = here;
-            }
-        }
-        if (most == null) {
-            return null;
-        }
-        double half = of.weight() / 2;
-        return new FoundSag(
-                most,
-                on.fromCorner(most.deflection().at()),
-                loads == null,
-                drawnAt == null
-                        ? null
-                        : on.under(
-                                new double[] {drawnAt, request.width() - drawnAt},
-                                new double[] {half, half}));
-    }
-
     /** Greatest tension in an edge of the glass, Pa, or null where the weight is not known. */
     private @Nullable Double stress() {
         FoundLoads of = lite;
         return of == null
                 ? null
                 : (Double)
-                        cases(of).stream()
+                        of.cases(loads).stream()
                                 .mapToDouble(
                                         one -> GlassOnFoundBlocks.stress(request, of.places(), one))
                                 .max()

@@ -115,6 +115,15 @@ final class FoundLoads {
         return pairs;
     }
 
+    /**
+     * Loads of which the true ones are one or a mix.
+     *
+     * @param known the loads, or null where they are not determined
+     */
+    List<double[]> cases(double @Nullable [] known) {
+        return known == null ? pairs() : List.of(known);
+    }
+
     /** Least or greatest load of each block over all that balance the lite, N. */
     double[] bound(boolean lower) {
         List<double[]> pairs = pairs();

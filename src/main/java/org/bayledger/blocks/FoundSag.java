@@ -17,6 +17,42 @@ record FoundSag(
         boolean bound,
         BlockDemand.@Nullable OfMember drawn) {
 
+    /**
+     * What the blocks ask of the horizontal, or null where it or the weight is not known.
+     *
+     * @param loads on the blocks, N, or null where they are not determined
+     * @param drawnAt where blocks are drawn, from each glass corner, m, or null
+     */
+    static @Nullable FoundSag of(
+            SettingBlocksRequest request,
+            @Nullable FoundLoads lite,
+            @Nullable FoundMember on,
+            double @Nullable [] loads,
+            @Nullable Double drawnAt) {
+        if (on == null || lite == null) {
+            return null;
+        }
+        BlockDemand.OfMember most = null;
+        for (double[] one : lite.cases(loads)) {
+            BlockDemand.OfMember here = on.under(lite.places(), one);
+            if (most == null || lost(here) > lost(most)) {
+                most = here;
+            }
+        }
+        if (most == null) {
+            return null;
+        }
+        double half = lite.weight() / 2;
+        BlockDemand.OfMember drawn =
+                drawnAt == null
+                        ? null
+                        : on.under(
+                                new double[] {drawnAt, request.width() - drawnAt},
+                                new double[] {half, half});
+        double at = on.fromCorner(most.deflection().at());
+        return new FoundSag(most, at, loads == null, drawn);
+    }
+
     /** Greatest deflection, m. */
     double greatest() {
         return member.deflection().value();
