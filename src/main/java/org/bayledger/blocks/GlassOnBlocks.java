@@ -43,7 +43,16 @@ record GlassOnBlocks(double width, double height) {
     double stress(double f) {
         double between = Math.max(0, 1 - 4 * f) / 8;
         double over = f * f / 2;
-        double beam = 6 * Math.max(between, over) * width * width / (height * height);
+        return bent(Math.max(between, over));
+    }
+
+    /**
+     * Tension that the edges have to bear under a bending moment, Pa.
+     *
+     * @param moment M / (w W^2), without its sign
+     */
+    double bent(double moment) {
+        double beam = 6 * moment * width * width / (height * height);
         return Pane.DENSITY * STANDARD_GRAVITY * height * (beam + 2);
     }
 }
