@@ -2,8 +2,6 @@ package org.bayledger.review;
 
 import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.bayledger.blocks.BlockSupport;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Verdict;
@@ -16,6 +14,9 @@ import org.bayledger.framing.GlassEdge;
 import org.bayledger.framing.PointLoad;
 import org.bayledger.framing.Section;
 import org.jspecify.annotations.Nullable;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The horizontals of one bay under wind and under the glass that stands on them. A line of

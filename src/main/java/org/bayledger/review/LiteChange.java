@@ -1,6 +1,7 @@
 package org.bayledger.review;
 
 import jakarta.validation.constraints.Min;
+
 import org.bayledger.blocks.Installed;
 import org.bayledger.check.Measured;
 import org.bayledger.check.Measured.Sign;

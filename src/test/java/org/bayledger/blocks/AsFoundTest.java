@@ -4,13 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.offset;
 
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Random;
 import org.bayledger.check.Binder;
 import org.bayledger.check.Fault;
 import org.bayledger.check.FaultsException;
@@ -25,6 +18,14 @@ import org.bayledger.quantity.UnitSystem;
 import org.jspecify.annotations.NullMarked;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Random;
 
 @NullMarked
 class AsFoundTest {
@@ -43,11 +44,11 @@ class AsFoundTest {
     /** 10 ft x 8 ft, 520 lb, on a 10 ft span over a fixed lite; stiffness and installed open. */
     private static String lite(String secondMoment, String installed) {
         return """
-        {"width":"10 ft","height":"8 ft","glassWeight":"520 lb",
-         "support":{"kind":"MEMBER","span":"10 ft","secondMomentOfArea":"%s in4",
-                    "elasticModulus":"10100 ksi"},
-         "below":{"kind":"FIXED_LITE","edgeClearance":"0.25 in","bite":"0.5 in"},
-         "installed":%s}"""
+               {"width":"10 ft","height":"8 ft","glassWeight":"520 lb",
+                "support":{"kind":"MEMBER","span":"10 ft","secondMomentOfArea":"%s in4",
+                           "elasticModulus":"10100 ksi"},
+                "below":{"kind":"FIXED_LITE","edgeClearance":"0.25 in","bite":"0.5 in"},
+                "installed":%s}"""
                 .formatted(secondMoment, installed);
     }
 
@@ -379,7 +380,8 @@ class AsFoundTest {
         assertThat(finding(result, "LITE_NOT_HELD_UP").text())
                 .contains("1'-3\" beyond block 2")
                 .contains(
-                        "Block 1 would have to hold it down with 260 lbf while block 2 carries 780");
+                        "Block 1 would have to hold it down with 260 lbf while block 2 carries"
+                            + " 780");
         assertThat(codes(run(lite("12", installed("", block("60 in"))))))
                 .contains("WRONG_BLOCK_COUNT");
         SettingBlocksResult none = run(lite("12", installed("")));
@@ -491,8 +493,8 @@ class AsFoundTest {
         // a weep from 32 in to 34 in under a block from 26 in to 34 in; one from 93.5 in to 95.5 in
         // under one from 86 in to 94 in
         String weeps =
-                "\"weeps\":[{\"position\":\"33 in\",\"length\":\"2 in\"},"
-                        + "{\"position\":\"94.5 in\",\"length\":\"2 in\"},{\"position\":\"60 in\"}],";
+                "\"weeps\":[{\"position\":\"33 in\",\"length\":\"2 in\"},{\"position\":\"94.5"
+                    + " in\",\"length\":\"2 in\"},{\"position\":\"60 in\"}],";
         SettingBlocksResult wet = run(lite("12", installed(weeps, block("30 in"), block("90 in"))));
         List<String> texts =
                 wet.outcome().findings().stream()
@@ -569,7 +571,9 @@ class AsFoundTest {
                                         lite(
                                                         "12",
                                                         installed(
-                                                                "\"drawnDistance\":\"61 in\",\"weeps\":[{\"position\":\"121 in\"}],",
+                                                                "\"drawnDistance\":\"61"
+                                                                    + " in\",\"weeps\":[{\"position\":\"121"
+                                                                    + " in\"}],",
                                                                 block("30 in"),
                                                                 block("36 in"),
                                                                 block("130 in"),
@@ -578,7 +582,8 @@ class AsFoundTest {
                                                                         "carries:\"SPACER_ONLY\"")))
                                                 .replace(
                                                         "\"glassWeight\":\"520 lb\"",
-                                                        "\"glass\":{\"panes\":[{\"nominalThickness\":\"6 mm\",\"heatTreatment\":\"ANNEALED\"}]}")))
+                                                        "\"glass\":{\"panes\":[{\"nominalThickness\":\"6"
+                                                            + " mm\",\"heatTreatment\":\"ANNEALED\"}]}")))
                 .isInstanceOfSatisfying(
                         FaultsException.class,
                         refused ->
