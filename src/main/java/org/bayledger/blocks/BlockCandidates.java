@@ -8,113 +8,137 @@ import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
-/**
- * The places that the two blocks of one lite can take, judged one by one.
- *
- * <p>A place is measured from the glass corner. On the member it lies nearer to the end by half of
- * what the glass is wider than the span: a = f W - (W - L)/2.
- */
+/** The places that the two blocks of one lite can take, judged one by one. */
 final class BlockCandidates {
 
     /** Rounding in a conversion of units, m: far below what a tape shows. */
     private static final double SAME_PLACE = 1e-9;
 
+    private static final String NEEDS_WORD = "needs the glass fabricator's word in writing";
+
     private final SettingBlocksRequest request;
     private final Reporting reporting;
     private final double length;
     private final @Nullable DeadLoadLimits limits;
-    private final @Nullable HorizontalDeflection horizontal;
-    private final double blockLoad;
 
     /**
      * @param length of each block, m
-     * @param limits on the deflection, or null where the span was not given
-     * @param horizontal the member, or null where it is not known or there is none
-     * @param blockLoad weight on each block, N, of no account without a member
+     * @param limits on the deflection, or null where the span was not given or on a sill
      */
     BlockCandidates(
             SettingBlocksRequest request,
             Reporting reporting,
             double length,
-            @Nullable DeadLoadLimits limits,
-            @Nullable HorizontalDeflection horizontal,
-            double blockLoad) {
+            @Nullable DeadLoadLimits limits) {
         this.request = request;
         this.reporting = reporting;
         this.length = length;
         this.limits = limits;
-        this.horizontal = horizontal;
-        this.blockLoad = blockLoad;
     }
 
-    /** All of them, in the order in which the trade accepts them. */
+    /** All of them, in the order in which the trade accepts them, one that was chosen last. */
     List<BlockCandidate> all() {
         List<BlockCandidate> all = new ArrayList<>();
         for (BlockPoint point : BlockPoint.values()) {
-            all.add(candidate(point));
+            Double fraction = point.fraction(request);
+            if (fraction != null) {
+                all.add(candidate(point, fraction));
+            }
         }
         return List.copyOf(all);
     }
 
     /** Whether blocks fit there at all, the fabricator's word aside. */
-    boolean fits(BlockPoint point) {
-        return obstacle(point) == null;
+    boolean fits(BlockCandidate candidate) {
+        return obstacle(candidate.point(), candidate.fraction()) == null;
     }
 
-    private BlockCandidate candidate(BlockPoint point) {
-        double corner = point.fraction() * request.width();
-        double place = placeOnMember(point);
-        String reason = obstacle(point);
-        if (reason == null
-                && point == BlockPoint.TENTH
-                && !Boolean.TRUE.equals(request.fabricatorApproval())) {
-            reason = "needs the glass fabricator's word in writing";
+    private BlockCandidate candidate(BlockPoint point, double fraction) {
+        double corner = fraction * request.width();
+        String reason = obstacle(point, fraction);
+        if (reason == null && !mayStand(point, corner)) {
+            reason = NEEDS_WORD;
         }
-        Double deflection = null;
-        Double sinking = null;
-        Double clearanceLeft = null;
-        Double biteLeft = null;
-        Double required = null;
-        Double utilization = null;
-        Verdict verdict = Verdict.UNDETERMINED;
-        if (request.support().kind() == BlockSupport.Kind.SHIMMED_SILL) {
-            verdict = Verdict.SATISFIED;
-        } else if (horizontal != null && limits != null && place > 0) {
-            deflection = horizontal.midSpan(blockLoad, place);
-            sinking = horizontal.atBlock(blockLoad, place);
-            clearanceLeft = limits.clearanceLeft(deflection);
-            biteLeft = limits.biteLeft(deflection);
-            utilization = limits.utilization(deflection);
-            required = required(deflection, limits);
-            verdict =
-                    Verdict.ofUtilization(utilization)
-                            .and(limits.known() ? Verdict.SATISFIED : Verdict.UNDETERMINED);
-        }
+        BlockDemand demand = BlockDemand.of(request, length, fraction);
+        BlockDemand.OfMember member = demand.member();
+        boolean sill = request.support().kind() == BlockSupport.Kind.SHIMMED_SILL;
+        BlockDemand.Use use =
+                sill || (member != null && limits != null)
+                        ? demand.governing(request, limits)
+                        : null;
+        Verdict verdict =
+                use == null
+                        ? Verdict.UNDETERMINED
+                        : Verdict.ofUtilization(use.ratio())
+                                .and(
+                                        sill || (limits != null && limits.known())
+                                                ? Verdict.SATISFIED
+                                                : Verdict.UNDETERMINED);
+        Double deflection = member == null ? null : (Double) member.deflection().value();
+        Double lost =
+                member == null
+                        ? null
+                        : (Double) (member.deflection().value() + member.drop());
+        // a sill has no limit of its own unless the caller gave one for its blocks
+        boolean judged = use != null && (!sill || request.blockPressureAllowable() != null);
         return new BlockCandidate(
                 point,
-                point.fraction(),
+                fraction,
                 Quantity.of(Dimension.LENGTH, corner),
                 Quantity.of(Dimension.LENGTH, corner - length / 2),
                 reason == null,
                 reason,
-                length(deflection),
-                length(sinking),
-                length(clearanceLeft),
-                length(biteLeft),
-                required == null ? null : Quantity.of(Dimension.SECOND_MOMENT_OF_AREA, required),
-                utilization,
+                of(Dimension.LENGTH, deflection),
+                of(Dimension.LENGTH, member == null ? null : (Double) member.sinking()),
+                of(
+                        Dimension.LENGTH,
+                        lost == null || limits == null ? null : limits.clearanceLeft(lost)),
+                of(Dimension.LENGTH, lost == null || limits == null ? null : limits.biteLeft(lost)),
+                of(Dimension.SECOND_MOMENT_OF_AREA, required(member)),
+                of(Dimension.DISTANCE, member == null ? null : (Double) member.deflection().at()),
+                of(Dimension.ANGLE, member == null ? null : member.rotation()),
+                of(
+                        Dimension.LENGTH,
+                        member == null || member.rotation() == null
+                                ? null
+                                : (Double) member.drop()),
+                of(Dimension.FORCE, member == null ? null : (Double) member.endReaction()),
+                of(Dimension.MOMENT, member == null ? null : member.endTorque()),
+                of(Dimension.FORCE, member == null ? null : member.propReaction()),
+                of(Dimension.FORCE, demand.load()),
+                of(Dimension.STRESS, demand.pressure()),
+                Quantity.of(Dimension.STRESS, demand.glassEdgeStress()),
+                judged && use != null ? use.limit() : null,
+                judged && use != null ? (Double) use.ratio() : null,
                 verdict);
     }
 
-    /** Position on the member, m from its support. */
-    double placeOnMember(BlockPoint point) {
-        Double span = request.support().span();
-        double overlap = span == null ? 0 : (request.width() - span) / 2;
-        return point.fraction() * request.width() - overlap;
+    /** Whether the trade or the fabricator lets blocks stand so far out. */
+    private boolean mayStand(BlockPoint point, double corner) {
+        if (point == BlockPoint.QUARTER || point == BlockPoint.EIGHTH) {
+            return true;
+        }
+        return corner >= leastDistance(request) - SAME_PLACE;
     }
 
-    private @Nullable String obstacle(BlockPoint point) {
-        if (placeOnMember(point) <= 0) {
+    /** Least distance from the corner to a block's center that somebody has agreed to, m. */
+    static double leastDistance(SettingBlocksRequest request) {
+        double eighth = 0.125 * request.width();
+        Double agreed = request.leastBlockDistance();
+        if (agreed != null) {
+            return Math.min(eighth, agreed);
+        }
+        return Boolean.TRUE.equals(request.fabricatorApproval()) ? 0.1 * request.width() : eighth;
+    }
+
+    /** Least distance from the corner to a block's center that keeps its near end off it, m. */
+    static double nearest(double length) {
+        return SettingBlock.LEAST_END_DISTANCE + length / 2;
+    }
+
+    private @Nullable String obstacle(BlockPoint point, double fraction) {
+        Double span = request.support().span();
+        if (span != null && !BlockLayout.of(request, span, fraction).on(span)) {
             return "would stand beyond the end of the member";
         }
         if (point == BlockPoint.QUARTER) {
@@ -123,26 +147,37 @@ final class BlockCandidates {
         if (request.support().kind() == BlockSupport.Kind.SHIMMED_SILL) {
             return "a sill that is shimmed keeps the quarter points";
         }
-        double end = point.fraction() * request.width() - length / 2;
+        double end = fraction * request.width() - length / 2;
         if (end < SettingBlock.LEAST_END_DISTANCE - SAME_PLACE) {
             return "the near end of the block would be "
                     + reporting.dimensioned(end)
                     + " from the glass corner, less than "
                     + reporting.dimensioned(SettingBlock.LEAST_END_DISTANCE);
         }
-        return null;
+        return fraction > 0.25 + SAME_PLACE ? "further in than the quarter points" : null;
     }
 
-    /** Deflection goes with 1/I; no stiffness helps where nothing may bend at all. */
-    private @Nullable Double required(double deflection, DeadLoadLimits limits) {
-        Double secondMoment = request.support().secondMomentOfArea();
-        if (secondMoment == null || limits.limit() <= 0 || limits.utilization(0) > 1) {
+    /** Deflection goes with 1/(E I); no stiffness helps where nothing may bend at all. */
+    private @Nullable Double required(BlockDemand.@Nullable OfMember member) {
+        BlockSupport support = request.support();
+        HorizontalDeflection horizontal = HorizontalDeflection.of(support);
+        if (member == null
+                || limits == null
+                || horizontal == null
+                || support.elasticModulus() == null) {
             return null;
         }
-        return secondMoment * deflection / limits.limit();
+        double limit = limits.limit(member.drop());
+        Double bite = limits.biteUse(member.drop());
+        if (limit <= 0 || (bite != null && bite > 1)) {
+            return null;
+        }
+        double rigidity = horizontal.rigidity() * member.deflection().value() / limit;
+        double without = (rigidity - support.steelRigidity()) / support.elasticModulus();
+        return without > 0 ? without : null;
     }
 
-    private static @Nullable Quantity length(@Nullable Double metres) {
-        return metres == null ? null : Quantity.of(Dimension.LENGTH, metres);
+    private static @Nullable Quantity of(Dimension dimension, @Nullable Double si) {
+        return si == null ? null : Quantity.of(dimension, si);
     }
 }

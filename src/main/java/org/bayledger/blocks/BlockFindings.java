@@ -5,6 +5,7 @@ import java.util.List;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Reporting;
 import org.bayledger.quantity.Dimension;
+import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
 /** What a request leaves out or leaves open, said in sentences. */
@@ -12,17 +13,21 @@ final class BlockFindings {
 
     private BlockFindings() {}
 
+    /** Nothing says how heavy the lite is. */
+    static Finding weightNotGiven() {
+        return Finding.action(
+                "GLASS_WEIGHT_NOT_GIVEN",
+                "/glassWeight",
+                "Neither the glass nor its weight was given, so that the deflection under it is not"
+                        + " known.");
+    }
+
     /** What is missing for the deflection of a member and for the clearance below it. */
     static List<Finding> missing(SettingBlocksRequest request, @Nullable Double mass) {
         List<Finding> findings = new ArrayList<>();
         BlockSupport support = request.support();
         if (mass == null) {
-            findings.add(
-                    Finding.action(
-                            "GLASS_WEIGHT_NOT_GIVEN",
-                            "/glassWeight",
-                            "Neither the glass nor its weight was given, so that the deflection"
-                                    + " under it is not known."));
+            findings.add(weightNotGiven());
         }
         missing(findings, support.span(), "SPAN_NOT_GIVEN", "/support/span", "span");
         missing(
@@ -44,6 +49,14 @@ final class BlockFindings {
                             "/support/massPerLength",
                             "The mass of the horizontal was not given; its own weight is not in"
                                     + " the deflection."));
+        }
+        if (support.steelSecondMomentOfArea() != null && support.steelMassPerLength() == null) {
+            findings.add(
+                    Finding.note(
+                            "STEEL_WEIGHT_NOT_INCLUDED",
+                            "/support/steelMassPerLength",
+                            "The mass of the steel inside the horizontal was not given; its weight"
+                                    + " is not in the deflection."));
         }
         findings.addAll(missingBelow(request.below()));
         return findings;
@@ -105,6 +118,21 @@ final class BlockFindings {
                             "How far the glazing below sinks on its own support was not given; the"
                                     + " clearance is worked out as if it stood firm."));
         }
+        if (below.edgeClearance() != null
+                && (below.tolerance() == null || below.thermalGrowth() == null)) {
+            boolean both = below.tolerance() == null && below.thermalGrowth() == null;
+            findings.add(
+                    Finding.note(
+                            "CLEARANCE_AS_DRAWN",
+                            below.tolerance() == null ? "/below/tolerance" : "/below/thermalGrowth",
+                            (both
+                                            ? "What tolerances and thermal growth take"
+                                            : below.tolerance() == null
+                                                    ? "What tolerances take"
+                                                    : "What thermal growth takes")
+                                    + " of the clearance below was not given; nothing was taken off"
+                                    + " for it."));
+        }
         return findings;
     }
 
@@ -121,9 +149,20 @@ final class BlockFindings {
                         + reporting.text(Dimension.DISTANCE, span)
                         + " and the glass is "
                         + reporting.text(Dimension.DISTANCE, request.width())
-                        + " wide: the numbers hold for this one lite, centered on the span, and"
-                        + " nothing else on it. Where another lite rests on the same span, or the"
-                        + " glass stands off center, they do not.");
+                        + (request.secondLite() != null
+                                ? " wide, beside another of "
+                                        + reporting.text(
+                                                Dimension.DISTANCE, request.secondLite().width())
+                                        + ": the numbers hold for these two and nothing else on"
+                                        + " the span."
+                                : request.support().glassOffset() != null
+                                        ? " wide: the numbers hold for this one lite and nothing"
+                                                + " else on the span. Where another lite rests on"
+                                                + " it, give it as secondLite."
+                                        : " wide: the numbers hold for this one lite, centered on"
+                                                + " the span, and nothing else on it. Where another"
+                                                + " lite rests on the same span, or the glass"
+                                                + " stands off center, they do not."));
     }
 
     /** The clearance is used up before anything bends. */
@@ -139,16 +178,55 @@ final class BlockFindings {
                         + " position helps.");
     }
 
-    /** No place for the blocks keeps the limits. */
-    static Finding nothingPasses(double best, double limit, Reporting reporting) {
+    /**
+     * No place for the blocks keeps the limits.
+     *
+     * @param best the place that comes nearest to it
+     * @param limit of its deflection, m
+     */
+    static Finding nothingPasses(BlockCandidate best, double limit, Reporting reporting) {
+        boolean chosen = best.point() == BlockPoint.CHOSEN;
+        Quantity deflection = best.memberDeflection();
+        BlockLimit governing = best.governing();
+        String text;
+        if (governing != null && !bends(governing)) {
+            text =
+                    (chosen
+                                    ? "With the blocks at the chosen places "
+                                    : "Wherever the blocks stand ")
+                            + governing.words()
+                            + ".";
+        } else {
+            text =
+                    "The horizontal bends by "
+                            + (chosen ? "" : "at least ")
+                            + reporting.text(
+                                    Dimension.LENGTH, deflection == null ? 0 : deflection.si())
+                            + (chosen
+                                    ? " with the blocks at the chosen places; "
+                                    : " wherever the blocks may stand; ")
+                            + reporting.text(Dimension.LENGTH, Math.max(0, limit))
+                            + " is allowed.";
+        }
         return Finding.action(
-                "NO_BLOCK_POSITION_PASSES",
-                "/support",
-                "The horizontal bends by at least "
-                        + reporting.text(Dimension.LENGTH, best)
-                        + " wherever the blocks may stand; "
-                        + reporting.text(Dimension.LENGTH, Math.max(0, limit))
-                        + " is allowed.");
+                chosen ? "CHOSEN_BLOCK_POSITION_FAILS" : "NO_BLOCK_POSITION_PASSES",
+                chosen ? "/blockDistance" : "/support",
+                text);
+    }
+
+    /** The place that was chosen is one that the trade does not accept. */
+    static Finding chosenNotAccepted(BlockCandidate chosen) {
+        return Finding.action(
+                "CHOSEN_BLOCK_POSITION_NOT_ACCEPTED",
+                "/blockDistance",
+                "The blocks may not stand where they are put: " + chosen.reason() + ".");
+    }
+
+    /** Whether a limit is on how far the horizontal bends. */
+    private static boolean bends(BlockLimit limit) {
+        return limit == BlockLimit.DEFLECTION
+                || limit == BlockLimit.BITE
+                || limit == BlockLimit.CLEARANCE;
     }
 
     /** Not even blocks at the quarter points stand on the member. */
@@ -160,14 +238,27 @@ final class BlockFindings {
                         + " stand beyond its ends.");
     }
 
-    /** The blocks leave the quarter points. */
-    static Finding relocated(BlockPlace place, Reporting reporting) {
+    /**
+     * The blocks leave the quarter points.
+     *
+     * @param quarter what would come of the quarter points
+     */
+    static Finding relocated(BlockPlace place, BlockCandidate quarter, Reporting reporting) {
+        BlockLimit governing = quarter.governing();
+        String why =
+                governing == null || bends(governing)
+                        ? "the horizontal would bend too far"
+                        : governing.words();
         return Finding.note(
                 "BLOCKS_RELOCATED",
                 "",
-                "At the quarter points the horizontal would bend too far; the blocks go to the "
-                        + place.point().words()
-                        + ", "
+                (place.point() == BlockPoint.CHOSEN
+                                ? "The blocks stand at the chosen places, "
+                                : "At the quarter points "
+                                        + why
+                                        + "; the blocks go to the "
+                                        + place.point().words()
+                                        + ", ")
                         + reporting.dimensioned(place.distanceFromCorner().si())
                         + " from each glass corner. The field expects quarter points: call it out"
                         + " on the shop drawings.");

@@ -17,17 +17,19 @@ final class BlockNotes {
      */
     static ShopDrawingNote of(
             BlockPlace place, double cutLength, boolean approved, Reporting reporting) {
-        if (place.point() == BlockPoint.QUARTER) {
+        if (place.atQuarterPoints()) {
             return ShopDrawingNote.none();
         }
         String set =
                 blocks(cutLength, reporting)
                         + reporting.dimensioned(place.distanceFromCorner().si())
-                        + " from its glass corner ("
-                        + place.point().words()
-                        + "), not at the quarter points";
+                        + " from its glass corner"
+                        + (place.point() == BlockPoint.CHOSEN
+                                ? ""
+                                : " (" + place.point().words() + ")")
+                        + ", not at the quarter points";
         String text;
-        if (place.point() != BlockPoint.TENTH) {
+        if (!place.beyondEighthPoints()) {
             text = "Set " + set + ".";
         } else if (approved) {
             text = "Set " + set + ", as the glass fabricator has agreed in writing.";

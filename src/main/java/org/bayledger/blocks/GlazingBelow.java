@@ -14,6 +14,10 @@ import org.jspecify.annotations.Nullable;
  *     none
  * @param memberDeflection how far it sinks itself because its own horizontal bends, m: deflection
  *     of that horizontal at its setting blocks
+ * @param tolerance how much of the clearance the tolerances of frame and glass may take, m; without
+ *     it none is taken off, and said so
+ * @param thermalGrowth how much of the clearance the glass below takes by growing more than the
+ *     frame round it, m; likewise
  */
 public record GlazingBelow(
         Kind kind,
@@ -22,7 +26,11 @@ public record GlazingBelow(
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.POSITIVE, max = 1)
                 @Nullable Double bite,
         @Measured(value = Dimension.LENGTH, sign = Measured.Sign.NOT_NEGATIVE, max = 1)
-                @Nullable Double memberDeflection) {
+                @Nullable Double memberDeflection,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.NOT_NEGATIVE, max = 1)
+                @Nullable Double tolerance,
+        @Measured(value = Dimension.LENGTH, sign = Measured.Sign.NOT_NEGATIVE, max = 1)
+                @Nullable Double thermalGrowth) {
 
     private static final String NOTHING = "must be absent where nothing stands below";
 
@@ -32,8 +40,19 @@ public record GlazingBelow(
             faults.require(edgeClearance == null, "/edgeClearance", NOTHING);
             faults.require(bite == null, "/bite", NOTHING);
             faults.require(memberDeflection == null, "/memberDeflection", NOTHING);
+            faults.require(tolerance == null, "/tolerance", NOTHING);
+            faults.require(thermalGrowth == null, "/thermalGrowth", NOTHING);
             faults.throwIfAny();
         }
+    }
+
+    /** What tolerances and growth take of the clearance, as far as they are known, m. */
+    double taken() {
+        return (tolerance == null ? 0 : tolerance) + (thermalGrowth == null ? 0 : thermalGrowth);
+    }
+
+    GlazingBelow withEdgeClearance(double changed) {
+        return new GlazingBelow(kind, changed, bite, memberDeflection, tolerance, thermalGrowth);
     }
 
     /** What can stand under a horizontal. */

@@ -1,58 +1,54 @@
 package org.bayledger.blocks;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.bayledger.mechanics.Beam;
+import org.bayledger.mechanics.BeamLoad;
+import org.bayledger.mechanics.BeamModel;
+import org.bayledger.mechanics.BeamSolution;
+import org.jspecify.annotations.Nullable;
+
 /**
- * A horizontal on two simple supports under a lite on two setting blocks and under its own weight.
+ * A horizontal on two simple supports, or on three where it is propped at mid-span, under lites on
+ * their setting blocks and under its own weight; exact within beam theory, blocks anywhere.
  *
  * <pre>
- *   two equal loads P at a from each support:
- *     mid-span      d = P a (3 L^2 - 4 a^2) / (24 E I)
- *     at a block    d = P a^2 (3 L - 4 a) / (6 E I)
- *   own weight w per length:
- *     mid-span      d = 5 w L^4 / (384 E I)
- *     at a          d = w a (L^3 - 2 L a^2 + a^3) / (24 E I)
+ *   unpropped, two equal loads P at a from each support, own weight w per length, at mid-span:
+ *     d = P a (3 L^2 - 4 a^2) / (24 E I) + 5 w L^4 / (384 E I)
  * </pre>
- *
- * <p>Source: textbook closed forms for a simply supported beam (bending only, small slopes). Valid
- * for 0 &lt; a &lt;= L/2. Loads and supports being symmetric, mid-span is where the member bends
- * most.
  *
  * @param span L, m
  * @param rigidity E I, N m2
  * @param ownWeight w, N/m
+ * @param propped whether it is supported at mid-span as well
  */
-record HorizontalDeflection(double span, double rigidity, double ownWeight) {
+record HorizontalDeflection(double span, double rigidity, double ownWeight, boolean propped) {
 
-    /**
-     * Deflection at mid-span, m.
-     *
-     * @param load P, weight on each block, N
-     * @param a distance of each block from the member's support, m
-     */
-    double midSpan(double load, double a) {
-        requireOnMember(a);
-        return load * a * (3 * span * span - 4 * a * a) / (24 * rigidity)
-                + 5 * ownWeight * Math.pow(span, 4) / (384 * rigidity);
-    }
-
-    /**
-     * Deflection under each block, m: how far the lite itself sinks.
-     *
-     * @param load P, weight on each block, N
-     * @param a distance of each block from the member's support, m
-     */
-    double atBlock(double load, double a) {
-        requireOnMember(a);
-        return load * a * a * (3 * span - 4 * a) / (6 * rigidity)
-                + ownWeight
-                        * a
-                        * (Math.pow(span, 3) - 2 * span * a * a + Math.pow(a, 3))
-                        / (24 * rigidity);
-    }
-
-    private void requireOnMember(double a) {
-        if (!(a > 0 && a <= span / 2)) {
-            throw new IllegalArgumentException(
-                    "a block at " + a + " m is not on its half of a span of " + span + " m");
+    /** The member of a request, or null where it is not known. */
+    static @Nullable HorizontalDeflection of(BlockSupport support) {
+        if (support.span() == null
+                || support.secondMomentOfArea() == null
+                || support.elasticModulus() == null) {
+            return null;
         }
+        return new HorizontalDeflection(
+                support.span(),
+                support.elasticModulus() * support.secondMomentOfArea() + support.steelRigidity(),
+                support.ownWeight(),
+                support.propped());
+    }
+
+    /** Its supports, m from the left one. */
+    List<Double> supports() {
+        return propped ? List.of(0.0, span / 2, span) : List.of(0.0, span);
+    }
+
+    /** The member under weights at any places of it, and under its own. */
+    BeamSolution under(List<BeamLoad.Force> weights) {
+        List<BeamLoad> loads = new ArrayList<>(weights);
+        if (ownWeight > 0) {
+            loads.add(BeamLoad.uniform(0, span, ownWeight));
+        }
+        return Beam.solve(BeamModel.uniform(span, supports(), List.of(), rigidity, loads));
     }
 }

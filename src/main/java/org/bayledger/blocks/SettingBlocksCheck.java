@@ -1,13 +1,11 @@
 package org.bayledger.blocks;
 
 import static org.bayledger.quantity.Constants.FOOT;
-import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Outcome;
+import org.bayledger.check.Remedy;
 import org.bayledger.check.Reporting;
 import org.bayledger.check.Trace;
 import org.bayledger.check.Verdict;
@@ -15,54 +13,63 @@ import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
 /**
  * Chooses the place of the two setting blocks of a lite: the quarter points, unless the horizontal
- * bends too far under them; then outward in the order in which the trade accepts it.
+ * bends or turns too far under them; then outward in the order in which the trade accepts it. A
+ * place that the request has chosen is judged alone.
  *
  * <p>Method: weight of the lite, half of it on each block; deflection of the horizontal on its span
- * ({@link HorizontalDeflection}); limits ({@link DeadLoadLimits}); the first place that may be used
- * and keeps them. Source: glazing industry handbook and curtain-wall design guide rules, from
- * memory.
+ * ({@link HorizontalDeflection}), rotation ({@link HorizontalTwist}), end reactions, pressure on
+ * the blocks and tension in the glass ({@link BlockDemand}); limits ({@link DeadLoadLimits} and
+ * what the caller allows); the first place that may be used and keeps them. Source: glazing
+ * industry handbook and curtain-wall design guide rules, from memory.
  */
 public final class SettingBlocksCheck {
-
-    /** Standard gravity, m/s2 (3rd CGPM, 1901), exact. */
 
     /** By how much glass and span may differ and still be one lite on one span, m: 12 in. */
     private static final double ONE_LITE = FOOT;
 
-    private static final String HANDBOOK = "glazing industry handbook rule (from memory)";
-    private static final String GUIDE = "curtain-wall design guide rule (from memory)";
+    private final SettingBlocksRequest request;
+    private final Reporting reporting;
+    private final Trace trace;
+    private final double length;
+    private final @Nullable DeadLoadLimits limits;
+    private final List<Finding> findings = new ArrayList<>();
 
-    private SettingBlocksCheck() {}
+    private SettingBlocksCheck(SettingBlocksRequest request, Reporting reporting) {
+        this.request = request;
+        this.reporting = reporting;
+        trace = new Trace(reporting.trace());
+        length = SettingBlock.length(request.width() * request.height());
+        Double span = request.support().span();
+        limits = span == null ? null : DeadLoadLimits.of(request, span);
+    }
 
     /** The check. */
     public static SettingBlocksResult run(SettingBlocksRequest request, Reporting reporting) {
         SettingBlocksResult result = evaluate(request, reporting);
-        return result.withRemedies(SettingBlocksRemedies.of(request, reporting, result));
+        List<Remedy> remedies =
+                new ArrayList<>(SettingBlocksRemedies.of(request, reporting, result));
+        remedies.addAll(AsFoundRemedies.of(request, reporting, result));
+        return result.withRemedies(remedies);
     }
 
     /** The check without its remedies, by which remedies are tried out. */
     static SettingBlocksResult evaluate(SettingBlocksRequest request, Reporting reporting) {
-        Trace trace = new Trace(reporting.trace());
-        double area = request.width() * request.height();
-        double length = SettingBlock.length(area);
-        trace.detail("A", "area of the lite", Dimension.AREA, area, "W H", "geometry")
-                .step(
-                        "l",
-                        "least length of each block",
-                        Dimension.LENGTH,
-                        length,
-                        "max(4 in, 0.1 in x A / ft2)",
-                        HANDBOOK);
-        return request.support().kind() == BlockSupport.Kind.SHIMMED_SILL
-                ? onSill(request, reporting, trace, length)
-                : onMember(request, reporting, trace, length);
+        SettingBlocksCheck check = new SettingBlocksCheck(request, reporting);
+        BlockTrace.blocks(check.trace, request.width() * request.height(), check.length);
+        SettingBlocksResult drawn =
+                request.support().kind() == BlockSupport.Kind.SHIMMED_SILL
+                        ? check.onSill()
+                        : check.onMember();
+        return AsFoundCheck.add(request, reporting, drawn);
     }
 
-    private static SettingBlocksResult onSill(
-            SettingBlocksRequest request, Reporting reporting, Trace trace, double length) {
-        List<Finding> findings = new ArrayList<>();
+    private SettingBlocksResult onSill() {
         if (request.below() != null) {
             findings.add(
                     Finding.info(
@@ -72,44 +79,59 @@ public final class SettingBlocksCheck {
                                     + " clearance there was not looked at."));
         }
         List<BlockCandidate> candidates =
-                new BlockCandidates(request, reporting, length, null, null, 0).all();
-        BlockPlace place = place(candidates.get(0));
+                new BlockCandidates(request, reporting, length, null).all();
+        BlockCandidate quarter = candidates.get(0);
+        BlockPlace place = place(quarter);
+        BlockTrace.glass(trace, quarter);
         findings.add(
                 Finding.note(
                         "SHIMS_UNDER_BLOCKS",
                         "/support",
                         "The lite keeps the quarter points on a sill that is shimmed; call out the"
                                 + " shims under the blocks on the shop drawings."));
+        if (request.blockPressureAllowable() != null && request.mass() == null) {
+            findings.add(BlockFindings.weightNotGiven());
+        }
+        Verdict verdict = quarter.verdict().and(ofBlocks());
+        if (verdict == Verdict.EXCEEDED) {
+            findings.add(BlockFindings.nothingPasses(quarter, 0, reporting));
+        }
         return result(
-                Verdict.SATISFIED,
-                null,
-                findings,
-                trace,
-                length,
-                request.mass(),
-                null,
+                verdict,
+                quarter.utilization(),
                 place,
                 candidates,
                 ShopDrawingNote.none(),
                 BlockNotes.shims(place, SettingBlock.cutLength(length), reporting));
     }
 
-    private static SettingBlocksResult onMember(
-            SettingBlocksRequest request, Reporting reporting, Trace trace, double length) {
+    /** What is said of the blocks themselves, and what it leaves open. */
+    private Verdict ofBlocks() {
+        findings.addAll(ConnectionFindings.ofBlocks(request, reporting));
+        boolean weightless = request.blockPressureAllowable() != null && request.mass() == null;
+        return weightless
+                        || ConnectionFindings.tooNarrow(request)
+                        || ConnectionFindings.pressureUnknown(request)
+                ? Verdict.UNDETERMINED
+                : Verdict.SATISFIED;
+    }
+
+    private SettingBlocksResult onMember() {
         Double mass = request.mass();
-        List<Finding> findings = new ArrayList<>(BlockFindings.missing(request, mass));
-        Verdict verdict = Verdict.SATISFIED;
-        boolean oneLite = true;
-        Double span = request.support().span();
-        DeadLoadLimits limits = span == null ? null : new DeadLoadLimits(span, request.below());
+        findings.addAll(BlockFindings.missing(request, mass));
+        findings.addAll(ConnectionFindings.ofMember(request.support()));
+        Verdict verdict = ofBlocks();
+        boolean together = true;
         if (limits == null || !limits.known()) {
             verdict = Verdict.UNDETERMINED;
         }
-        if (limits != null) {
-            trace(trace, limits);
-            oneLite = Math.abs(request.width() - limits.span()) <= ONE_LITE;
-            if (!oneLite) {
-                findings.add(BlockFindings.spanDiffers(request, limits.span(), reporting));
+        Double span = request.support().span();
+        if (limits != null && span != null) {
+            BlockTrace.limits(trace, limits);
+            BlockTrace.rotationLimit(trace, request.support());
+            together = goTogether(request, span);
+            if (!together) {
+                findings.add(BlockFindings.spanDiffers(request, span, reporting));
                 verdict = Verdict.UNDETERMINED;
             }
             Double clearance = limits.clearanceLimit();
@@ -117,163 +139,95 @@ public final class SettingBlocksCheck {
                 findings.add(BlockFindings.clearanceTooSmall(limits, reporting));
             }
         }
-        HorizontalDeflection horizontal = horizontal(request.support());
-        double load = mass == null ? 0 : mass * STANDARD_GRAVITY / SettingBlock.COUNT;
-        BlockCandidates places =
-                new BlockCandidates(
-                        request, reporting, length, limits, mass == null ? null : horizontal, load);
+        BlockCandidates places = new BlockCandidates(request, reporting, length, limits);
         List<BlockCandidate> candidates = places.all();
-        if (mass == null || horizontal == null || limits == null) {
+        Double load = request.blockLoad();
+        if (mass == null
+                || load == null
+                || limits == null
+                || HorizontalDeflection.of(request.support()) == null) {
             return result(
-                    Verdict.UNDETERMINED,
-                    null,
-                    findings,
-                    trace,
-                    length,
-                    mass,
-                    limits,
-                    null,
-                    candidates,
-                    ShopDrawingNote.none(),
-                    null);
+                    Verdict.UNDETERMINED, null, null, candidates, ShopDrawingNote.none(), null);
         }
-        trace.detail(
-                        "m",
-                        "mass of the lite",
-                        Dimension.MASS,
-                        mass,
-                        request.glass() == null ? "input" : "area mass of the build-up x A",
-                        request.glass() == null ? "input" : "glass 2500 kg/m3 (from memory)")
-                .step(
-                        "P",
-                        "weight on each block",
-                        Dimension.FORCE,
-                        load,
-                        "m g / 2, g = 9.80665 m/s2",
-                        "standard gravity, 3rd CGPM 1901");
+        BlockTrace.weight(trace, request, mass, load);
         List<BlockCandidate> usable =
-                candidates.stream().filter(candidate -> places.fits(candidate.point())).toList();
-        for (BlockCandidate candidate : usable) {
-            trace(trace, candidate, places.placeOnMember(candidate.point()));
-        }
+                candidates.stream()
+                        .filter(
+                                candidate ->
+                                        request.blockDistance() == null
+                                                || candidate.point() == BlockPoint.CHOSEN)
+                        .filter(places::fits)
+                        .toList();
+        usable.forEach(candidate -> BlockTrace.candidate(trace, request, candidate));
         BlockCandidate chosen =
                 usable.stream()
                         .filter(candidate -> candidate.verdict() != Verdict.EXCEEDED)
                         .findFirst()
                         .orElse(null);
         if (chosen == null) {
-            // further out is stiffer, so that the last place that fits is the best there is
-            BlockCandidate best = usable.isEmpty() ? null : usable.get(usable.size() - 1);
-            if (best != null && best.memberDeflection() != null) {
-                findings.add(
-                        BlockFindings.nothingPasses(
-                                best.memberDeflection().si(), limits.limit(), reporting));
-            } else {
-                findings.add(BlockFindings.nothingFits());
-            }
-            return result(
-                    best == null || !oneLite ? Verdict.UNDETERMINED : Verdict.EXCEEDED,
-                    best == null ? null : best.utilization(),
-                    findings,
-                    trace,
-                    length,
-                    mass,
-                    limits,
-                    null,
-                    candidates,
-                    ShopDrawingNote.none(),
-                    null);
+            return nothing(usable, candidates, together, limits);
         }
         BlockPlace place = place(chosen);
-        if (chosen.point() != BlockPoint.QUARTER) {
-            findings.add(BlockFindings.relocated(place, reporting));
+        if (!place.atQuarterPoints()) {
+            findings.add(BlockFindings.relocated(place, candidates.get(0), reporting));
         }
         if (!chosen.eligible()) {
             findings.add(BlockFindings.fabricatorsWord());
             verdict = Verdict.UNDETERMINED;
         }
+        if (request.support().propped()) {
+            findings.add(ConnectionFindings.prop(chosen.midSupportReaction(), reporting));
+        }
         return result(
                 verdict.and(chosen.verdict()),
                 chosen.utilization(),
-                findings,
-                trace,
-                length,
-                mass,
-                limits,
                 place,
                 candidates,
                 BlockNotes.of(place, SettingBlock.cutLength(length), chosen.eligible(), reporting),
                 null);
     }
 
-    private static @Nullable HorizontalDeflection horizontal(BlockSupport support) {
-        if (support.span() == null
-                || support.secondMomentOfArea() == null
-                || support.elasticModulus() == null) {
-            return null;
-        }
-        return new HorizontalDeflection(
-                support.span(),
-                support.elasticModulus() * support.secondMomentOfArea(),
-                support.massPerLength() == null ? 0 : support.massPerLength() * STANDARD_GRAVITY);
+    /** Whether the lites that were given are those that stand on the span. */
+    static boolean goTogether(SettingBlocksRequest request, double span) {
+        SecondLite beside = request.secondLite();
+        return Math.abs(request.width() + (beside == null ? 0 : beside.width()) - span) <= ONE_LITE;
     }
 
-    private static void trace(Trace trace, DeadLoadLimits limits) {
-        trace.step(
-                "d own",
-                "limit on the member's own account",
-                Dimension.LENGTH,
-                limits.ownLimit(),
-                "min(L/360, 1/8 in)",
-                "common practice, no source");
-        Double bite = limits.biteLimit();
-        if (bite != null) {
-            trace.step(
-                    "d bite",
-                    "deflection that leaves 75 % of the bite",
-                    Dimension.LENGTH,
-                    bite,
-                    "0.25 b",
-                    GUIDE);
+    /** No place passes, or none can be had. */
+    private SettingBlocksResult nothing(
+            List<BlockCandidate> usable,
+            List<BlockCandidate> candidates,
+            boolean together,
+            DeadLoadLimits of) {
+        BlockCandidate best =
+                usable.stream()
+                        .min(Comparator.comparingDouble(SettingBlocksCheck::use))
+                        .orElse(null);
+        BlockCandidate last = candidates.get(candidates.size() - 1);
+        boolean refused = best == null && last.point() == BlockPoint.CHOSEN;
+        if (best != null) {
+            Quantity drop = best.rotationDrop();
+            findings.add(
+                    BlockFindings.nothingPasses(
+                            best, of.limit(drop == null ? 0 : drop.si()), reporting));
+        } else if (refused) {
+            findings.add(BlockFindings.chosenNotAccepted(last));
+        } else {
+            findings.add(BlockFindings.nothingFits());
         }
-        Double clearance = limits.clearanceLimit();
-        GlazingBelow below = limits.below();
-        if (clearance != null && below != null) {
-            trace.detail(
-                            "r",
-                            "edge clearance to be left below",
-                            Dimension.LENGTH,
-                            below.kind().clearanceToKeep(),
-                            "1/8 in over anything fixed, 1/16 in over an operating sash",
-                            GUIDE)
-                    .step(
-                            "d clr",
-                            "deflection that uses up the clearance below",
-                            Dimension.LENGTH,
-                            clearance,
-                            "c - r + s, s sinking of the glazing below",
-                            GUIDE);
-        }
+        return result(
+                (best == null && !refused) || !together ? Verdict.UNDETERMINED : Verdict.EXCEEDED,
+                best == null ? null : best.utilization(),
+                null,
+                candidates,
+                ShopDrawingNote.none(),
+                null);
     }
 
-    private static void trace(Trace trace, BlockCandidate candidate, double place) {
-        Quantity deflection = candidate.memberDeflection();
-        if (deflection != null) {
-            trace.detail(
-                            "a " + candidate.point(),
-                            "block from the member's support",
-                            Dimension.LENGTH,
-                            place,
-                            "f W - (W - L)/2, f = " + candidate.fraction(),
-                            "geometry")
-                    .step(
-                            "d " + candidate.point(),
-                            "deflection at mid-span",
-                            Dimension.LENGTH,
-                            deflection.si(),
-                            "P a (3 L^2 - 4 a^2) / (24 E I) + 5 w L^4 / (384 E I)",
-                            "closed form, simply supported beam");
-        }
+    /** Governing use of a place; one that was not judged comes last. */
+    private static double use(BlockCandidate candidate) {
+        Double utilization = candidate.utilization();
+        return utilization == null ? Double.POSITIVE_INFINITY : utilization;
     }
 
     private static BlockPlace place(BlockCandidate candidate) {
@@ -284,18 +238,21 @@ public final class SettingBlocksCheck {
                 candidate.memberDeflection());
     }
 
-    private static SettingBlocksResult result(
+    private SettingBlocksResult result(
             Verdict verdict,
             @Nullable Double utilization,
-            List<Finding> findings,
-            Trace trace,
-            double length,
-            @Nullable Double mass,
-            @Nullable DeadLoadLimits limits,
             @Nullable BlockPlace recommended,
             List<BlockCandidate> candidates,
             ShopDrawingNote note,
             @Nullable String shims) {
+        Double mass = request.mass();
+        boolean turns = candidates.get(0).rotation() != null;
+        Quantity drop =
+                candidates.stream()
+                        .filter(one -> recommended != null && one.point() == recommended.point())
+                        .findFirst()
+                        .orElse(candidates.get(0))
+                        .rotationDrop();
         return new SettingBlocksResult(
                 new Outcome(
                         verdict,
@@ -307,19 +264,25 @@ public final class SettingBlocksCheck {
                                 "Blocks are as wide as the pane is thick and must suit the sealants"
                                         + " that touch them; follow the glass fabricator's word on"
                                         + " both.",
-                                "Twist of the horizontal under glass that stands off its axis, its"
-                                        + " end connections and the glass over its blocks are not"
-                                        + " part of this check.")),
+                                "Crushing of the glass right over a block, creep of the blocks and"
+                                        + " the strength of the horizontal in bending are not part"
+                                        + " of this check; nor are twist, end connections and"
+                                        + " pressure on the blocks where a finding says so.")),
                 SettingBlock.COUNT,
                 Quantity.of(Dimension.LENGTH, length),
                 Quantity.of(Dimension.LENGTH, SettingBlock.cutLength(length)),
                 SettingBlock.MATERIAL,
                 mass == null ? null : Quantity.of(Dimension.MASS, mass),
                 limits == null ? null : Quantity.of(Dimension.LENGTH, limits.ownLimit()),
-                limits == null ? null : Quantity.of(Dimension.LENGTH, limits.limit()),
+                limits == null
+                        ? null
+                        : Quantity.of(Dimension.LENGTH, limits.limit(drop == null ? 0 : drop.si())),
                 recommended,
                 candidates,
                 note,
-                shims);
+                shims,
+                turns ? Quantity.of(Dimension.ANGLE, request.support().rotationAllowed()) : null,
+                Quantity.of(Dimension.STRESS, GlassOnBlocks.allowable()),
+                null);
     }
 }

@@ -23,8 +23,8 @@ class SettingBlocksEndpoint {
             description =
                     "Finds the first place for the blocks, from the quarter points outward, at which"
                             + " the horizontal keeps its dead-load limits and the clearance and bite"
-                            + " below, and gives the note for the shop drawings where that place is"
-                            + " not the quarter points.")
+                            + " below, turns and presses no more than is allowed, and gives the note"
+                            + " for the shop drawings where that place is not the quarter points.")
     @PostMapping(
             path = "/v1/checks/setting-blocks",
             consumes = MediaType.APPLICATION_JSON_VALUE,

@@ -1,11 +1,13 @@
 package org.bayledger.blocks;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
-import java.util.List;
+
 import org.bayledger.check.Outcome;
 import org.bayledger.check.Remedy;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
+
+import java.util.List;
 
 /**
  * Where the two setting blocks of a lite stand, and what the shop drawings must say of it.
@@ -27,6 +29,11 @@ import org.jspecify.annotations.Nullable;
  * @param shopDrawingNote what the shop drawings must say because the blocks are moved
  * @param shimNote what the shop drawings must say of the shims; null where the lite stands on a
  *     member
+ * @param rotationLimit greatest rotation of the horizontal that is accepted; null where its
+ *     rotation is not known
+ * @param glassEdgeStressAllowable tension that the edges of the glass may bear for good
+ * @param asFound what comes of the blocks as they were found on site; null where they were not
+ *     given
  */
 public record SettingBlocksResult(
         @JsonUnwrapped Outcome outcome,
@@ -40,14 +47,17 @@ public record SettingBlocksResult(
         @Nullable BlockPlace recommended,
         List<BlockCandidate> candidates,
         ShopDrawingNote shopDrawingNote,
-        @Nullable String shimNote) {
+        @Nullable String shimNote,
+        @Nullable Quantity rotationLimit,
+        Quantity glassEdgeStressAllowable,
+        @Nullable AsFound asFound) {
 
     public SettingBlocksResult {
         candidates = List.copyOf(candidates);
     }
 
     SettingBlocksResult withRemedies(List<Remedy> remedies) {
-        return new SettingBlocksResult(
+        return with(
                 new Outcome(
                         outcome.verdict(),
                         outcome.utilization(),
@@ -55,6 +65,13 @@ public record SettingBlocksResult(
                         remedies,
                         outcome.trace(),
                         outcome.cautions()),
+                asFound);
+    }
+
+    /** The same places, with another outcome and what was found on site. */
+    SettingBlocksResult with(Outcome other, @Nullable AsFound found) {
+        return new SettingBlocksResult(
+                other,
                 blockCount,
                 blockLength,
                 blockCutLength,
@@ -65,6 +82,9 @@ public record SettingBlocksResult(
                 recommended,
                 candidates,
                 shopDrawingNote,
-                shimNote);
+                shimNote,
+                rotationLimit,
+                glassEdgeStressAllowable,
+                found);
     }
 }

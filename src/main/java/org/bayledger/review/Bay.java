@@ -9,6 +9,7 @@ import org.bayledger.anchorage.Movement;
 import org.bayledger.anchorage.StackJoint;
 import org.bayledger.blocks.BlockSupport;
 import org.bayledger.blocks.GlazingBelow;
+import org.bayledger.check.Faults;
 import org.bayledger.check.FaultsException;
 import org.bayledger.check.Measured;
 import org.bayledger.check.Measured.Sign;
@@ -77,6 +78,32 @@ public record Bay(
             throw FaultsException.outOfRange(
                     "/belowSill", "belongs to a sill that rests on a MEMBER and to nothing else");
         }
+        if (horizontal != null) {
+            Faults faults = new Faults();
+            narrower(faults, horizontal.verticalFaceWidth(), columns, "verticalFaceWidth");
+            narrower(faults, horizontal.faceWidth(), rows, "faceWidth");
+            Double bite = glazingPocket == null ? null : glazingPocket.bite();
+            wider(faults, horizontal.verticalFaceWidth(), bite, "verticalFaceWidth");
+            wider(faults, horizontal.faceWidth(), bite, "faceWidth");
+            faults.throwIfAny();
+        }
+    }
+
+    private static void narrower(
+            Faults faults, @Nullable Double face, List<Double> modules, String name) {
+        faults.require(
+                face == null || modules.stream().allMatch(module -> face < module),
+                "/horizontal/" + name,
+                "must leave an opening in every column and row");
+    }
+
+    private static void wider(
+            Faults faults, @Nullable Double face, @Nullable Double bite, String name) {
+        faults.require(
+                face == null || bite == null || face > 2 * bite,
+                "/horizontal/" + name,
+                "must be more than two bites of the glazing pocket: the glass on either side would"
+                        + " meet behind it");
     }
 
     /** Width of the bay, m. */

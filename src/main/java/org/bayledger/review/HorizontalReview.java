@@ -2,8 +2,6 @@ package org.bayledger.review;
 
 import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.bayledger.blocks.BlockSupport;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Verdict;
@@ -16,6 +14,9 @@ import org.bayledger.framing.GlassEdge;
 import org.bayledger.framing.PointLoad;
 import org.bayledger.framing.Section;
 import org.jspecify.annotations.Nullable;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The horizontals of one bay under wind and under the glass that stands on them. A line of
@@ -121,7 +122,7 @@ final class HorizontalReview {
                 Checked underGlass = underGlass(id, line, column, of);
                 dead.add(underGlass);
                 if (underGlass.item().inputs() instanceof FramingRequest asked) {
-                    weight = new DeadLoad(null, asked.pointLoads());
+                    weight = new DeadLoad(null, onModule(asked, column));
                 }
             }
             wind.add(underWind(id, line, column, of, weight));
@@ -130,6 +131,13 @@ final class HorizontalReview {
         if (!dead.isEmpty()) {
             items.add(Checked.governing(dead));
         }
+    }
+
+    /** The weights of the glass where they stand between the lines of a column. */
+    private List<PointLoad> onModule(FramingRequest asked, int column) {
+        double aside = (bay.columns().get(column - 1) - asked.length()) / 2;
+        List<PointLoad> loads = asked.pointLoads() == null ? List.of() : asked.pointLoads();
+        return loads.stream().map(load -> new PointLoad(load.at() + aside, load.force())).toList();
     }
 
     private Checked underWind(
@@ -201,7 +209,7 @@ final class HorizontalReview {
     private Checked underGlass(String id, int line, int column, Section of) {
         String name = "framing-dead-load";
         LiteReview.Standing lite = lites.standing(column, line);
-        double span = bay.columns().get(column - 1);
+        double span = lite.span();
         if (lite.mass() == null) {
             return Checked.missing(
                     id,
@@ -221,8 +229,14 @@ final class HorizontalReview {
                             + " the glass was not checked.");
         }
         double weight = lite.mass() * STANDARD_GRAVITY;
-        boolean placed = lite.blockDistance() != null;
-        double at = lite.blockDistance() == null ? span / 4 : lite.blockDistance();
+        List<PointLoad> known = lite.loads();
+        boolean placed = known != null;
+        List<PointLoad> loads =
+                known != null
+                        ? known
+                        : List.of(
+                                new PointLoad(span / 4, weight / 2),
+                                new PointLoad(span - span / 4, weight / 2));
         List<Finding> own =
                 placed
                         ? List.of()
@@ -231,8 +245,9 @@ final class HorizontalReview {
                                         "BLOCK_PLACE_NOT_FOUND",
                                         pointer + "/horizontal",
                                         "No place was found for the setting blocks on this"
-                                                + " horizontal; the weight of the lite was taken at"
-                                                + " the quarter points."));
+                                                + " horizontal, or not what each carries; the"
+                                                + " weight of the lite was taken at the quarter"
+                                                + " points."));
         Checked checked =
                 Checked.run(
                         id,
@@ -251,9 +266,7 @@ final class HorizontalReview {
                                             of,
                                             null,
                                             null,
-                                            List.of(
-                                                    new PointLoad(at, weight / 2),
-                                                    new PointLoad(span - at, weight / 2)),
+                                            loads,
                                             null,
                                             null,
                                             context.deflectionRule,

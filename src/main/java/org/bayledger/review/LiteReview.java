@@ -1,7 +1,9 @@
 package org.bayledger.review;
 
-import java.util.ArrayList;
-import java.util.List;
+import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
+
+import org.bayledger.blocks.AsFound;
+import org.bayledger.blocks.AsFoundBlock;
 import org.bayledger.blocks.BlockCandidate;
 import org.bayledger.blocks.BlockPlace;
 import org.bayledger.blocks.BlockSupport;
@@ -9,6 +11,9 @@ import org.bayledger.blocks.GlazingBelow;
 import org.bayledger.blocks.SettingBlocksCheck;
 import org.bayledger.blocks.SettingBlocksRequest;
 import org.bayledger.blocks.SettingBlocksResult;
+import org.bayledger.check.Finding;
+import org.bayledger.framing.LateralBuckling;
+import org.bayledger.framing.PointLoad;
 import org.bayledger.framing.Section;
 import org.bayledger.glass.GlassCheck;
 import org.bayledger.glass.GlassLoad;
@@ -17,7 +22,11 @@ import org.bayledger.glass.GlassResult;
 import org.bayledger.glass.Practice;
 import org.bayledger.glass.SupportedEdges;
 import org.bayledger.glazing.GlassBuildUp;
+import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The lites of one bay: their glass and their setting blocks, from the sill up, since a lite that
@@ -31,12 +40,17 @@ final class LiteReview {
      * What a lite hands on to the horizontal under it.
      *
      * @param mass of the lite, kg; null where its glass is not known
-     * @param blockDistance from the glass corner to the center of each setting block, m; null where
-     *     no place was found
-     * @param sinks how far it sinks on its blocks, m; null where that is not known
+     * @param loads of its setting blocks, from the left support of its horizontal: as they were
+     *     found on site, else in the place that was found for them; null where they are not known
+     * @param span of the horizontal, m
+     * @param sinks how far it sinks on its blocks, the lesser of its corners, m; null where that is
+     *     not known
      */
     record Standing(
-            @Nullable Double mass, @Nullable Double blockDistance, @Nullable Double sinks) {}
+            @Nullable Double mass,
+            @Nullable List<PointLoad> loads,
+            double span,
+            @Nullable Double sinks) {}
 
     private final ReviewContext context;
     private final Bay bay;
@@ -129,10 +143,9 @@ final class LiteReview {
     }
 
     private Standing blocks(String id, int column, int row, @Nullable GlassBuildUp buildUp) {
-        double width = bay.columns().get(column - 1);
-        double height = bay.rows().get(row - 1);
-        Double mass = buildUp == null ? null : buildUp.areaMass() * width * height;
-        BlockSupport support = support(row, width);
+        LiteSize size = LiteSize.of(bay, column, row);
+        Double mass = size.mass(buildUp);
+        BlockSupport support = support(row, size.span());
         if (support == null) {
             blocks.add(
                     Checked.missing(
@@ -142,66 +155,132 @@ final class LiteReview {
                             pointer + "/sillSupport",
                             "It was not said whether the bottom lites rest on a member or on a"
                                     + " shimmed sill."));
-            return new Standing(mass, null, null);
+            return new Standing(mass, null, size.span(), null);
         }
         LiteChange change = bay.change(column, row);
-        Boolean approval = change == null ? null : change.fabricatorApproval();
+        boolean shimmed = support.kind() == BlockSupport.Kind.SHIMMED_SILL;
+        GlazingPocket pocket = bay.glazingPocket();
         Checked checked =
                 Checked.run(
                         id,
                         "setting-blocks",
                         pointer,
                         null,
-                        List.of(),
+                        size.real() ? List.of() : List.of(takenAsModule()),
                         () -> {
                             SettingBlocksRequest request =
                                     new SettingBlocksRequest(
-                                            width,
-                                            height,
+                                            size.width(),
+                                            size.height(),
                                             buildUp,
                                             null,
                                             support,
                                             below(column, row),
-                                            approval);
+                                            change == null ? null : change.fabricatorApproval(),
+                                            change == null ? null : change.blockDistance(),
+                                            change == null ? null : change.leastBlockDistance(),
+                                            null,
+                                            pocket == null ? null : pocket.blockPressureAllowable(),
+                                            null,
+                                            null,
+                                            change == null ? null : change.installed());
                             SettingBlocksResult result =
                                     SettingBlocksCheck.run(request, context.reporting);
                             return new Checked.Ran(request, result, result.outcome());
                         });
         blocks.add(checked);
-        boolean shimmed = support.kind() == BlockSupport.Kind.SHIMMED_SILL;
-        Double distance = null;
-        Double sinks = shimmed ? Double.valueOf(0) : null;
         if (checked.item().result() instanceof SettingBlocksResult result) {
-            BlockPlace place = result.recommended();
-            distance = place == null ? null : place.distanceFromCorner().si();
+            return result.asFound() == null
+                    ? drawn(result, mass, size)
+                    : found(result.asFound(), mass, size);
+        }
+        return new Standing(mass, null, size.span(), shimmed ? Double.valueOf(0) : null);
+    }
+
+    /** A lite on blocks in the place that the check finds for them. */
+    private static Standing drawn(
+            SettingBlocksResult result, @Nullable Double mass, LiteSize size) {
+        BlockPlace place = result.recommended();
+        Double sinks = result.shimNote() == null ? null : Double.valueOf(0);
+        List<PointLoad> loads = null;
+        if (place != null) {
             for (BlockCandidate candidate : result.candidates()) {
-                if (place != null
-                        && candidate.point() == place.point()
-                        && candidate.blockDeflection() != null) {
+                if (candidate.point() == place.point() && candidate.blockDeflection() != null) {
                     sinks = candidate.blockDeflection().si();
                 }
             }
+            if (mass != null) {
+                double at = size.onHorizontal(place.distanceFromCorner().si());
+                double half = mass * STANDARD_GRAVITY / 2;
+                loads = List.of(new PointLoad(at, half), new PointLoad(size.span() - at, half));
+            }
         }
-        return new Standing(mass, distance, sinks);
+        return new Standing(mass, loads, size.span(), sinks);
     }
 
-    private @Nullable BlockSupport support(int row, double width) {
+    /** A lite on its blocks as they were found on site. */
+    private static Standing found(AsFound found, @Nullable Double mass, LiteSize size) {
+        List<PointLoad> loads = new ArrayList<>();
+        for (AsFoundBlock block : found.blocks()) {
+            if (block.load() != null) {
+                loads.add(
+                        new PointLoad(size.onHorizontal(block.position().si()), block.load().si()));
+            }
+        }
+        Quantity left = found.leftCornerSinks();
+        Quantity right = found.rightCornerSinks();
+        Double sinks = null;
+        // a corner that higher blocks lift takes room above it that nobody has measured
+        if (left != null && right != null && Math.min(left.si(), right.si()) >= 0) {
+            sinks = Math.min(left.si(), right.si());
+        }
+        return new Standing(mass, loads.isEmpty() ? null : loads, size.span(), sinks);
+    }
+
+    private Finding takenAsModule() {
+        return Finding.note(
+                "GLASS_TAKEN_AS_MODULE",
+                pointer + "/horizontal",
+                "The glass was taken as large as its column and row, for want of face widths of the"
+                        + " framing or of the bite: its weight is an upper bound, and its blocks"
+                        + " are placed by that width.");
+    }
+
+    private @Nullable BlockSupport support(int row, double span) {
         if (row == 1) {
             if (bay.sillSupport() == null) {
                 return null;
             }
             if (bay.sillSupport() == BlockSupport.Kind.SHIMMED_SILL) {
-                return new BlockSupport(BlockSupport.Kind.SHIMMED_SILL, null, null, null, null);
+                return BlockSupport.shimmedSill();
             }
         }
-        return horizontal == null
-                ? new BlockSupport(BlockSupport.Kind.MEMBER, width, null, null, null)
-                : new BlockSupport(
-                        BlockSupport.Kind.MEMBER,
-                        width,
-                        horizontal.deadLoadInertia(),
-                        horizontal.modulusOfElasticity(),
-                        horizontal.massPerLength());
+        Horizontal named = bay.horizontal();
+        if (horizontal == null || named == null) {
+            return BlockSupport.member(span, null, null, null);
+        }
+        LateralBuckling twist = horizontal.lateralBuckling();
+        return new BlockSupport(
+                BlockSupport.Kind.MEMBER,
+                span,
+                horizontal.deadLoadInertia(),
+                horizontal.modulusOfElasticity(),
+                horizontal.massPerLength(),
+                null,
+                null,
+                null,
+                null,
+                first(named.torsionConstant(), twist == null ? null : twist.torsionConstant()),
+                named.shearModulus(),
+                first(named.warpingConstant(), twist == null ? null : twist.warpingConstant()),
+                named.eccentricity(),
+                named.rotationLimit(),
+                named.endReactionAllowable(),
+                named.endTorqueAllowable());
+    }
+
+    private static @Nullable Double first(@Nullable Double one, @Nullable Double other) {
+        return one == null ? other : one;
     }
 
     /** What loses clearance when the horizontal under a lite bends. */
@@ -223,22 +302,17 @@ final class LiteReview {
     private @Nullable GlazingPocket tightest(int column, List<Bay> under) {
         double from = bay.columnStart(column);
         double to = from + bay.columns().get(column - 1);
-        Double clearance = Double.POSITIVE_INFINITY;
-        Double bite = Double.POSITIVE_INFINITY;
-        boolean met = false;
+        GlazingPocket tightest = null;
         for (Bay one : under) {
             if (Math.min(to, one.right()) - Math.max(from, one.offset()) > Layout.TOUCH) {
-                met = true;
-                GlazingPocket pocket = one.glazingPocket();
-                clearance = less(clearance, pocket == null ? null : pocket.edgeClearance());
-                bite = less(bite, pocket == null ? null : pocket.bite());
+                GlazingPocket pocket =
+                        one.glazingPocket() == null
+                                ? new GlazingPocket(null, null, null, null, null)
+                                : one.glazingPocket();
+                tightest = tightest == null ? pocket : tightest.tighter(pocket);
             }
         }
-        return met ? new GlazingPocket(clearance, bite) : null;
-    }
-
-    private static @Nullable Double less(@Nullable Double one, @Nullable Double other) {
-        return one == null || other == null ? null : (Double) Math.min(one, other);
+        return tightest;
     }
 
     private static GlazingBelow below(@Nullable GlazingPocket pocket, @Nullable Double sinks) {
@@ -246,6 +320,8 @@ final class LiteReview {
                 GlazingBelow.Kind.FIXED_LITE,
                 pocket == null ? null : pocket.edgeClearance(),
                 pocket == null ? null : pocket.bite(),
-                sinks);
+                sinks,
+                pocket == null ? null : pocket.tolerance(),
+                pocket == null ? null : pocket.thermalGrowth());
     }
 }

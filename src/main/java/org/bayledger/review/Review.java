@@ -85,8 +85,8 @@ public final class Review {
                 Cautions.with(
                         "A review looks at what its document says of the wall; it can't see what"
                                 + " was built.",
-                        "Every lite is taken to be held along its four edges and as large as its"
-                                + " column and row; a vertical at a corner of the building is"
+                        "Every lite is taken to be held along its four edges and, for its own"
+                                + " strength, as large as its column and row; a vertical at a corner of the building is"
                                 + " checked for the wind on its own elevation only."));
     }
 

@@ -2,12 +2,7 @@ package org.bayledger.review;
 
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+
 import org.bayledger.check.Faults;
 import org.bayledger.check.FaultsException;
 import org.bayledger.check.Pointer;
@@ -16,6 +11,13 @@ import org.bayledger.wind.Site;
 import org.bayledger.wind.SpecifiedPressures;
 import org.bayledger.wind.ZoneScheme;
 import org.jspecify.annotations.Nullable;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * A whole job: the site, what the wall is made of, and where each bay of it stands.
@@ -142,6 +144,10 @@ public record ReviewDocument(
                     "the bay has " + bay.rows().size() + " rows");
             faults.require(seen.add(lite.column() + "-" + lite.row()), pointer, "is given twice");
             named(faults, pointer + "/glassType", lite.glassType(), glass);
+            if (lite.installed() != null && lite.column() <= bay.columns().size()) {
+                double width = bay.columns().get(lite.column() - 1);
+                lite.installed().check(faults, pointer + "/installed", width, null);
+            }
         }
     }
 
