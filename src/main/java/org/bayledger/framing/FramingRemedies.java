@@ -25,6 +25,7 @@ final class FramingRemedies {
     static List<Remedy> of(FramingRequest request, FramingResult failed, Reporting reporting) {
         List<Remedy> remedies = new ArrayList<>();
         addIfItPasses(remedies, strongerSection(request, failed, reporting));
+        addIfItPasses(remedies, BracingRemedy.of(request, failed, reporting));
         addIfItPasses(remedies, narrowerSpacing(request, failed, reporting));
         addIfItPasses(remedies, anotherSupport(request, reporting));
         addIfItPasses(remedies, SteelRemedy.of(request, reporting));

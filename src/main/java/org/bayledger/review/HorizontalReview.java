@@ -116,7 +116,8 @@ final class HorizontalReview {
         List<Checked> wind = new ArrayList<>();
         List<Checked> dead = new ArrayList<>();
         for (int column = 1; column <= bay.columns().size(); column++) {
-            DeadLoad weight = null;
+            // no glass stands on the head: its own weight bends it all the same
+            DeadLoad weight = line > bay.rows().size() ? new DeadLoad(null, null) : null;
             if (line <= bay.rows().size()) {
                 Checked underGlass = underGlass(id, line, column, of);
                 dead.add(underGlass);

@@ -58,15 +58,14 @@ final class ReviewContext {
         return id == null ? null : sections.get(id);
     }
 
-    /** Whether a place on an elevation is an outside corner of the building. */
-    boolean isOutsideCorner(String elevation, double at) {
+    /** The corner of the building at a place on an elevation, or null where the wall runs on. */
+    @Nullable Corner corner(String elevation, double at) {
         return document.elevations().stream()
                 .filter(face -> face.id().equals(elevation))
-                .anyMatch(
-                        face ->
-                                (face.cornerAtLeft() && at <= Layout.TOUCH)
-                                        || (face.cornerAtRight()
-                                                && at >= face.width() - Layout.TOUCH));
+                .flatMap(face -> face.allCorners().stream())
+                .filter(corner -> Math.abs(corner.at() - at) <= Layout.TOUCH)
+                .findFirst()
+                .orElse(null);
     }
 
     /** Width of an elevation, m. */
