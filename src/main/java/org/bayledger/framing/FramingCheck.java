@@ -47,11 +47,21 @@ public final class FramingCheck {
 
     /** Checks a member and, where it fails, computes what would pass. */
     public static FramingResult run(FramingRequest request, Reporting reporting) {
+        return run(request, reporting, List.of());
+    }
+
+    /**
+     * Checks a member and, where it fails, computes what would pass, the next section first.
+     *
+     * @param others sections that could be taken instead
+     */
+    public static FramingResult run(
+            FramingRequest request, Reporting reporting, List<SectionCandidate> others) {
         FramingResult result = withoutRemedies(request, reporting);
         if (result.outcome().verdict() != Verdict.EXCEEDED) {
             return result;
         }
-        List<Remedy> remedies = FramingRemedies.of(request, result, reporting);
+        List<Remedy> remedies = FramingRemedies.of(request, result, others, reporting);
         return result.withRemedies(remedies);
     }
 

@@ -15,6 +15,7 @@ import org.bayledger.framing.FramingResult;
 import org.bayledger.framing.GlassEdge;
 import org.bayledger.framing.PointLoad;
 import org.bayledger.framing.Section;
+import org.bayledger.framing.SectionCandidate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,6 +31,7 @@ final class HorizontalReview {
     private final String pointer;
     private final LiteReview lites;
     private final @Nullable Section section;
+    private final List<SectionCandidate> others;
     private final List<Checked> items = new ArrayList<>();
 
     HorizontalReview(ReviewContext context, Bay bay, String pointer, LiteReview lites) {
@@ -39,6 +41,7 @@ final class HorizontalReview {
         this.lites = lites;
         Horizontal named = bay.horizontal();
         section = context.section(named == null ? null : named.section());
+        others = context.horizontalSections;
         int lines = bay.rows().size() + 1;
         for (int line = 1; line <= lines; line++) {
             boolean shimmed = line == 1 && bay.sillSupport() == BlockSupport.Kind.SHIMMED_SILL;
@@ -176,7 +179,7 @@ final class HorizontalReview {
                                             context.deflectionRule,
                                             weight,
                                             context.deflectionLoadFactor);
-                            FramingResult result = FramingCheck.run(request, context.reporting);
+                            FramingResult result = FramingCheck.run(request, context.reporting, others);
                             return new Checked.Ran(request, result, result.outcome());
                         });
         return own.isEmpty() ? checked : checked.atLeast(Verdict.UNDETERMINED);
@@ -260,7 +263,7 @@ final class HorizontalReview {
                                             context.deflectionRule,
                                             null,
                                             null);
-                            FramingResult result = FramingCheck.run(request, context.reporting);
+                            FramingResult result = FramingCheck.run(request, context.reporting, others);
                             return new Checked.Ran(request, result, result.outcome());
                         });
         return placed ? checked : checked.atLeast(Verdict.UNDETERMINED);

@@ -17,6 +17,7 @@ import org.bayledger.framing.FramingRequest;
 import org.bayledger.framing.FramingResult;
 import org.bayledger.framing.GlassEdge;
 import org.bayledger.framing.Section;
+import org.bayledger.framing.SectionCandidate;
 import org.bayledger.framing.TributaryArea;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
@@ -225,7 +226,15 @@ final class VerticalReview {
                 own,
                 () -> {
                     FramingRequest of = request.get();
-                    FramingResult result = FramingCheck.run(of, context.reporting);
+                    // round a corner another section would be stressed otherwise as well
+                    boolean alone = of.concurrentBendingStress() == null;
+                    FramingResult result =
+                            FramingCheck.run(
+                                    of,
+                                    context.reporting,
+                                    alone
+                                            ? context.verticalSections
+                                            : List.<SectionCandidate>of());
                     found.of(bay, result);
                     return new Checked.Ran(of, result, result.outcome());
                 });

@@ -7,7 +7,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.bayledger.check.Binder;
 import org.bayledger.check.Reporting;
@@ -21,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /** The table of spans as CSV and as a chart. */
@@ -71,5 +75,99 @@ class SpanChartTest {
         // nine spans and two marks of the legend; the third is a square
         assertThat(circles.getLength()).isEqualTo(11);
         assertThat(document.getElementsByTagName("polyline").getLength()).isEqualTo(3);
+    }
+
+    /**
+     * Stress limits the wide spacings of this section, deflection the narrow ones, and the table
+     * ends at 13 ft: every mark is of its limit's kind and stands where its span is, on a scale.
+     */
+    @Test
+    void marksStandWhereTheSpansAreAndShowWhatLimitsThem() throws Exception {
+        SpanTableRequest request =
+                Binder.bind(
+                        StrictJson.read(
+                                """
+                                {"section":{"secondMomentOfArea":"6.5 in4","sectionModulus":"2.1 in3","elasticModulus":"10100 ksi",
+                                            "allowableBendingStress":"15.2 ksi","bucklingCovered":true},
+                                 "pressures":["16 psf","45 psf"],"spacings":["6 ft","3 ft","4 ft"],"greatestSpan":"13 ft"}"""
+                                        .getBytes(StandardCharsets.UTF_8)),
+                        SpanTableRequest.class);
+        SpanTableResult table = SpanTable.run(request, new Reporting(UnitSystem.US, TraceLevel.GOVERNING));
+        Document document =
+                DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(
+                                new ByteArrayInputStream(
+                                        new SpanChart(request, table, UnitSystem.US).draw()));
+        Map<SpanTableResult.Limit, Long> limits =
+                table.rows().stream()
+                        .flatMap(row -> row.cells().stream())
+                        .collect(
+                                Collectors.groupingBy(
+                                        SpanTableResult.Cell::limit, Collectors.counting()));
+        assertThat(limits).hasSize(3);
+        NodeList circles = document.getElementsByTagName("circle");
+        long black = 0;
+        double[] scale = null;
+        int mark = 0;
+        for (SpanTableResult.Row row : table.rows()) {
+            List<SpanTableResult.Cell> cells =
+                    row.cells().stream()
+                            .sorted(Comparator.comparingDouble(cell -> cell.spacing().si()))
+                            .toList();
+            for (SpanTableResult.Cell cell : cells) {
+                if (cell.limit() == SpanTableResult.Limit.GREATEST_SPAN) {
+                    continue;
+                }
+                Element circle = (Element) circles.item(mark);
+                mark++;
+                boolean filled = circle.getAttribute("fill").equals("black");
+                assertThat(filled).isEqualTo(cell.limit() == SpanTableResult.Limit.STRESS);
+                black += filled ? 1 : 0;
+                double[] here = {
+                    cell.span().si(),
+                    Double.parseDouble(circle.getAttribute("cy")),
+                    cell.spacing().si(),
+                    Double.parseDouble(circle.getAttribute("cx"))
+                };
+                if (scale == null) {
+                    scale = here;
+                } else {
+                    if (Math.abs(here[0] - scale[0]) > 0.05) {
+                        assertThat((here[1] - scale[1]) / (here[0] - scale[0])).isNegative();
+                    }
+                    if (Math.abs(here[2] - scale[2]) > 0.05) {
+                        assertThat((here[3] - scale[3]) / (here[2] - scale[2])).isPositive();
+                    }
+                }
+            }
+        }
+        assertThat(black).isEqualTo(limits.get(SpanTableResult.Limit.STRESS));
+        assertThat(slopes(circles, mark, table)).isLessThan(0.02);
+    }
+
+    /** By how much the scale of the spans differs between the marks. */
+    private static double slopes(NodeList circles, int marks, SpanTableResult table) {
+        List<SpanTableResult.Cell> cells =
+                table.rows().stream()
+                        .flatMap(
+                                row ->
+                                        row.cells().stream()
+                                                .sorted(
+                                                        Comparator.comparingDouble(
+                                                                cell -> cell.spacing().si())))
+                        .filter(cell -> cell.limit() != SpanTableResult.Limit.GREATEST_SPAN)
+                        .toList();
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (int i = 1; i < marks; i++) {
+            double span = cells.get(i).span().si() - cells.get(0).span().si();
+            double y =
+                    Double.parseDouble(((Element) circles.item(i)).getAttribute("cy"))
+                            - Double.parseDouble(((Element) circles.item(0)).getAttribute("cy"));
+            least = Math.min(least, Math.abs(y / span));
+            most = Math.max(most, Math.abs(y / span));
+        }
+        return most / least - 1;
     }
 }
