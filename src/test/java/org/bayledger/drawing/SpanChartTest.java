@@ -1,6 +1,7 @@
 package org.bayledger.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -19,6 +20,7 @@ import org.bayledger.check.TraceLevel;
 import org.bayledger.framing.SpanTable;
 import org.bayledger.framing.SpanTableRequest;
 import org.bayledger.framing.SpanTableResult;
+import org.bayledger.quantity.Quantity;
 import org.bayledger.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -107,8 +109,8 @@ class SpanChartTest {
                                         SpanTableResult.Cell::limit, Collectors.counting()));
         assertThat(limits).hasSize(3);
         NodeList circles = document.getElementsByTagName("circle");
+        NodeList texts = document.getElementsByTagName("text");
         long black = 0;
-        double[] scale = null;
         int mark = 0;
         for (SpanTableResult.Row row : table.rows()) {
             List<SpanTableResult.Cell> cells =
@@ -124,50 +126,47 @@ class SpanChartTest {
                 boolean filled = circle.getAttribute("fill").equals("black");
                 assertThat(filled).isEqualTo(cell.limit() == SpanTableResult.Limit.STRESS);
                 black += filled ? 1 : 0;
-                double[] here = {
-                    cell.span().si(),
-                    Double.parseDouble(circle.getAttribute("cy")),
-                    cell.spacing().si(),
-                    Double.parseDouble(circle.getAttribute("cx"))
-                };
-                if (scale == null) {
-                    scale = here;
-                } else {
-                    if (Math.abs(here[0] - scale[0]) > 0.05) {
-                        assertThat((here[1] - scale[1]) / (here[0] - scale[0])).isNegative();
-                    }
-                    if (Math.abs(here[2] - scale[2]) > 0.05) {
-                        assertThat((here[3] - scale[3]) / (here[2] - scale[2])).isPositive();
-                    }
-                }
+                assertThat(number(circle, "cx"))
+                        .isCloseTo(read(texts, "x", cell.spacing()), within(0.1));
+                assertThat(number(circle, "cy"))
+                        .isCloseTo(read(texts, "y", cell.span()) - 2.5, within(0.1));
             }
         }
         assertThat(black).isEqualTo(limits.get(SpanTableResult.Limit.STRESS));
-        assertThat(slopes(circles, mark, table)).isLessThan(0.02);
     }
 
-    /** By how much the scale of the spans differs between the marks. */
-    private static double slopes(NodeList circles, int marks, SpanTableResult table) {
-        List<SpanTableResult.Cell> cells =
-                table.rows().stream()
-                        .flatMap(
-                                row ->
-                                        row.cells().stream()
-                                                .sorted(
-                                                        Comparator.comparingDouble(
-                                                                cell -> cell.spacing().si())))
-                        .filter(cell -> cell.limit() != SpanTableResult.Limit.GREATEST_SPAN)
-                        .toList();
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        for (int i = 1; i < marks; i++) {
-            double span = cells.get(i).span().si() - cells.get(0).span().si();
-            double y =
-                    Double.parseDouble(((Element) circles.item(i)).getAttribute("cy"))
-                            - Double.parseDouble(((Element) circles.item(0)).getAttribute("cy"));
-            least = Math.min(least, Math.abs(y / span));
-            most = Math.max(most, Math.abs(y / span));
+    private static double number(Element element, String attribute) {
+        return Double.parseDouble(element.getAttribute(attribute));
+    }
+
+    /** Where a value stands between the two figures of an axis that lie about it. */
+    private static double read(NodeList texts, String axis, Quantity quantity) {
+        double value = quantity.value(UnitSystem.US).doubleValue();
+        String anchor = axis.equals("x") ? "middle" : "end";
+        Element low = null;
+        Element high = null;
+        for (int i = 0; i < texts.getLength(); i++) {
+            Element text = (Element) texts.item(i);
+            if (!text.getAttribute("text-anchor").equals(anchor)
+                    || !text.getTextContent().matches("[0-9.]+")) {
+                continue;
+            }
+            double figure = Double.parseDouble(text.getTextContent());
+            if (figure <= value && (low == null || figure > figure(low))) {
+                low = text;
+            }
+            if (figure > value && (high == null || figure < figure(high))) {
+                high = text;
+            }
         }
-        return most / least - 1;
+        if (low != null && Math.abs(figure(low) - value) < 1e-9) {
+            return number(low, axis);
+        }
+        double share = (value - figure(low)) / (figure(high) - figure(low));
+        return number(low, axis) + share * (number(high, axis) - number(low, axis));
+    }
+
+    private static double figure(Element text) {
+        return Double.parseDouble(text.getTextContent());
     }
 }

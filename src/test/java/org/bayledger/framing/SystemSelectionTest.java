@@ -81,7 +81,8 @@ class SystemSelectionTest {
         assertThat(option.addedPerLength().si() / LB_PER_FT).isCloseTo(3.4, within(1e-9));
         assertThat(option.saved().si() / 0.45359237)
                 .isCloseTo(1.1 * 2400 - 3.4 * 400, within(1e-6));
-        assertThat(option.utilization()).isLessThanOrEqualTo(1);
+        // V6 alone in zone 4 governs over V6 with steel in zone 5
+        assertThat(option.utilization()).isCloseTo(8.57 / 11.2, within(0.003));
         assertThat(result.outcome().findings())
                 .filteredOn(finding -> finding.code().equals("REINFORCEMENT_SAVES"))
                 .extracting(Finding::text)
@@ -134,6 +135,14 @@ class SystemSelectionTest {
         assertThat(tied.zones().get(0).passing())
                 .extracting(SelectionResult.Choice::id)
                 .containsExactly("V6", "V7");
+        SelectionResult deeper =
+                run(
+                        example()
+                                .replace("4.2 lb/ft", "3.1 lb/ft")
+                                .replace("\"6 in\"", "\"8 in\""));
+        assertThat(deeper.zones().get(0).passing())
+                .extracting(SelectionResult.Choice::id)
+                .containsExactly("V7", "V6");
     }
 
     @Test
