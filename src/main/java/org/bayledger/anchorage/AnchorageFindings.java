@@ -207,8 +207,7 @@ final class AnchorageFindings {
     }
 
     /** A joint narrower than it must be. */
-    static Finding tooNarrow(
-            int index, StackJoint joint, Quantity required, Reporting reporting) {
+    static Finding tooNarrow(int index, StackJoint joint, Quantity required, Reporting reporting) {
         return Finding.action(
                 "JOINT_TOO_NARROW",
                 "/stackJoints/" + index + "/nominalWidth",

@@ -57,7 +57,8 @@ public final class AnchorageMovementCheck {
         findings.addAll(AnchorageFindings.creep(request));
         AnchorageTrace.tolerance(trace, request.movement());
         AnchorageTrace.joints(trace, movements, joints);
-        List<SlotResult> slots = slots(request, pieced ? pieces : List.of(), reporting, findings, trace);
+        List<SlotResult> slots =
+                slots(request, pieced ? pieces : List.of(), reporting, findings, trace);
         List<AnchorForceResult> forces = forces(request, reporting, findings, trace);
         List<ExpansionJointResult> expansion = expansion(request, reporting, findings, trace);
         GlassDrift drift = new GlassDrift(request.movement());

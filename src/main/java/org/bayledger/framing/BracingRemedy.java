@@ -98,8 +98,7 @@ final class BracingRemedy {
                 high = middle;
             }
         }
-        Quantity length =
-                Quantity.roundedDown(Dimension.DISTANCE, low, reporting.units(), DIGITS);
+        Quantity length = Quantity.roundedDown(Dimension.DISTANCE, low, reporting.units(), DIGITS);
         changes.add(new Change("/section/lateralBuckling/unbracedLength", length));
         return FramingRemedies.passing(
                 (words.isEmpty() ? "Hold the member" : words)

@@ -108,8 +108,7 @@ final class BucklingStrength {
 
     /** Nominal strength of the wall that buckles first, Pa. */
     private double ofWalls(List<Wall> walls, AluminumBuckling buckling) {
-        Wall weakest =
-                walls.stream().min(Comparator.comparingDouble(buckling::wall)).orElseThrow();
+        Wall weakest = walls.stream().min(Comparator.comparingDouble(buckling::wall)).orElseThrow();
         int number = walls.indexOf(weakest) + 1;
         AluminumBuckling.Line line = buckling.line(weakest);
         trace.detail(

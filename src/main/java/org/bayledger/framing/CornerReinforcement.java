@@ -156,9 +156,6 @@ final class CornerReinforcement {
                 "/reinforcement",
                 total == null
                         ? text + ". Give memberLength of every zone to have the mass totalled."
-                        : text
-                                + ": "
-                                + total.text(reporting.units())
-                                + " less over all members.");
+                        : text + ": " + total.text(reporting.units()) + " less over all members.");
     }
 }

@@ -229,8 +229,7 @@ public record FramingRequest(
      * @param areas the areas, instead of those that it has
      */
     public FramingRequest withTributaryAreas(List<TributaryArea> areas) {
-        return with(
-                section, tributaryWidth, supports, hinges, areas, concurrentBendingStress);
+        return with(section, tributaryWidth, supports, hinges, areas, concurrentBendingStress);
     }
 
     /**
@@ -258,7 +257,12 @@ public record FramingRequest(
 
     FramingRequest withHinges(List<Double> changed) {
         return with(
-                section, tributaryWidth, supports, changed, tributaryAreas, concurrentBendingStress);
+                section,
+                tributaryWidth,
+                supports,
+                changed,
+                tributaryAreas,
+                concurrentBendingStress);
     }
 
     private FramingRequest with(

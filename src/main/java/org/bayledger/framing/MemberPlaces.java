@@ -32,8 +32,7 @@ final class MemberPlaces {
         return place <= length * (1 + SAME_PLACE);
     }
 
-    <T> void within(
-            @Nullable List<T> items, String list, String name, ToDoubleFunction<T> place) {
+    <T> void within(@Nullable List<T> items, String list, String name, ToDoubleFunction<T> place) {
         for (int i = 0; items != null && i < items.size(); i++) {
             faults.require(
                     isOnMember(place.applyAsDouble(items.get(i))), list + "/" + i + name, BEYOND);

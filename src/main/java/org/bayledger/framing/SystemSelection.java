@@ -82,7 +82,8 @@ public final class SystemSelection {
                                     + " mass."));
         }
         List<String> all = servesAll(zones);
-        List<SelectionResult.Reinforced> reinforced = new CornerReinforcement(this, request, zones, all).options();
+        List<SelectionResult.Reinforced> reinforced =
+                new CornerReinforcement(this, request, zones, all).options();
         conclude(all, reinforced);
         return new SelectionResult(
                 new Outcome(

@@ -203,9 +203,7 @@ final class AnchorageReview {
     private Finding corner(Anchor anchor, boolean fixed) {
         Double force = verticals.sideways(anchor);
         String weight =
-                fixed
-                        ? " Nor is the weight of the wall round the corner in what it carries."
-                        : "";
+                fixed ? " Nor is the weight of the wall round the corner in what it carries." : "";
         return Finding.action(
                 "CORNER_FORCE_NOT_IN_THE_NUMBERS",
                 pointer + "/cornerReturns",

@@ -43,8 +43,8 @@ import org.jspecify.annotations.Nullable;
  * @param seals its internal seals; grid, load and neighbours come from the review
  * @param expansionJoints vertical joints at its edges or inside it that let the wall move along
  *     itself
- * @param cornerReturns what its verticals at corners of the building carry of the wall
- *     round the corner
+ * @param cornerReturns what its verticals at corners of the building carry of the wall round the
+ *     corner
  */
 public record Bay(
         @Pattern(regexp = ReviewDocument.ID, message = ReviewDocument.ID_RULE) String id,

@@ -187,12 +187,7 @@ final class CornerVertical {
     }
 
     private Sideways open(WallWind.Seen seen, String text) {
-        return new Sideways(
-                seen,
-                null,
-                null,
-                Map.of(),
-                finding(false, text));
+        return new Sideways(seen, null, null, Map.of(), finding(false, text));
     }
 
     private WallWind.Seen seen(MullionLine held, double width) {

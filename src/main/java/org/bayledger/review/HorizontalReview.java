@@ -179,7 +179,8 @@ final class HorizontalReview {
                                             context.deflectionRule,
                                             weight,
                                             context.deflectionLoadFactor);
-                            FramingResult result = FramingCheck.run(request, context.reporting, others);
+                            FramingResult result =
+                                    FramingCheck.run(request, context.reporting, others);
                             return new Checked.Ran(request, result, result.outcome());
                         });
         return own.isEmpty() ? checked : checked.atLeast(Verdict.UNDETERMINED);
@@ -263,7 +264,8 @@ final class HorizontalReview {
                                             context.deflectionRule,
                                             null,
                                             null);
-                            FramingResult result = FramingCheck.run(request, context.reporting, others);
+                            FramingResult result =
+                                    FramingCheck.run(request, context.reporting, others);
                             return new Checked.Ran(request, result, result.outcome());
                         });
         return placed ? checked : checked.atLeast(Verdict.UNDETERMINED);

@@ -19,7 +19,6 @@ import org.bayledger.framing.GlassEdge;
 import org.bayledger.framing.Section;
 import org.bayledger.framing.SectionCandidate;
 import org.bayledger.framing.TributaryArea;
-import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
 /** The verticals of one bay under wind, and what they hand on to the anchors. */
@@ -175,21 +174,22 @@ final class VerticalReview {
         FoundForces found = new FoundForces(held);
         Supplier<FramingRequest> request =
                 () -> {
-                    FramingRequest alone = new FramingRequest(
-                                Axis.WIND,
-                                held.supports(),
-                                held.hinges(),
-                                held.length(),
-                                width,
-                                section,
-                                seen.load(),
-                                null,
-                                null,
-                                glassEdges(vertical, held),
-                                null,
-                                context.deflectionRule,
-                                null,
-                                context.deflectionLoadFactor);
+                    FramingRequest alone =
+                            new FramingRequest(
+                                    Axis.WIND,
+                                    held.supports(),
+                                    held.hinges(),
+                                    held.length(),
+                                    width,
+                                    section,
+                                    seen.load(),
+                                    null,
+                                    null,
+                                    glassEdges(vertical, held),
+                                    null,
+                                    context.deflectionRule,
+                                    null,
+                                    context.deflectionLoadFactor);
                     return stress > 0 ? alone.withConcurrentBendingStress(stress) : alone;
                 };
         Checked checked = check(id, seen, own, request, found);
@@ -232,9 +232,7 @@ final class VerticalReview {
                             FramingCheck.run(
                                     of,
                                     context.reporting,
-                                    alone
-                                            ? context.verticalSections
-                                            : List.<SectionCandidate>of());
+                                    alone ? context.verticalSections : List.<SectionCandidate>of());
                     found.of(bay, result);
                     return new Checked.Ran(of, result, result.outcome());
                 });

@@ -94,7 +94,8 @@ class SpanChartTest {
                                  "pressures":["16 psf","45 psf"],"spacings":["6 ft","3 ft","4 ft"],"greatestSpan":"13 ft"}"""
                                         .getBytes(StandardCharsets.UTF_8)),
                         SpanTableRequest.class);
-        SpanTableResult table = SpanTable.run(request, new Reporting(UnitSystem.US, TraceLevel.GOVERNING));
+        SpanTableResult table =
+                SpanTable.run(request, new Reporting(UnitSystem.US, TraceLevel.GOVERNING));
         Document document =
                 DocumentBuilderFactory.newInstance()
                         .newDocumentBuilder()

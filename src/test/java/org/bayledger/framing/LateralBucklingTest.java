@@ -61,8 +61,7 @@ class LateralBucklingTest {
 
     private static String braces(String... feet) {
         return "\"bracePoints\":["
-                + String.join(
-                        ",", List.of(feet).stream().map(at -> "\"" + at + " ft\"").toList())
+                + String.join(",", List.of(feet).stream().map(at -> "\"" + at + " ft\"").toList())
                 + "]";
     }
 
@@ -74,8 +73,7 @@ class LateralBucklingTest {
                         MemberLoads.model(
                                 request,
                                 1e-6,
-                                MemberLoads.wind(
-                                        request, 1000, new Trace(TraceLevel.GOVERNING)))));
+                                MemberLoads.wind(request, 1000, new Trace(TraceLevel.GOVERNING)))));
     }
 
     /**
@@ -136,8 +134,7 @@ class LateralBucklingTest {
     void strengthByHandAndAsTheTraceHasIt() {
         FramingResult result = run(member(UNIFORM, ENDS, braces("0", "6", "12")));
         double square = 72 * 72;
-        double elastic =
-                Math.PI * Math.PI * 10100 / square * Math.sqrt(8 + 0.038 * 0.03 * square);
+        double elastic = Math.PI * Math.PI * 10100 / square * Math.sqrt(8 + 0.038 * 0.03 * square);
         double factor = 12.5 / (2.5 + 3 * 0.4375 + 4 * 0.75 + 3 * 0.9375);
         double lambda = Math.PI * Math.sqrt(10100 * 4 / (factor * elastic));
         double limit = 78.38;
@@ -167,7 +164,9 @@ class LateralBucklingTest {
                 .si();
     }
 
-    /** A greater modulus lowers the stress at which the member buckles; that is in what is needed. */
+    /**
+     * A greater modulus lowers the stress at which the member buckles; that is in what is needed.
+     */
     @Test
     void requiredModulusIsThatWithWhichItPasses() {
         String json = member(UNIFORM, ENDS, "\"unbracedLength\":\"6 ft\"");
@@ -233,7 +232,8 @@ class LateralBucklingTest {
                         ENDS,
                         "\"elasticBucklingMoment\":\"9 kip*in\"," + braces("0", "12")),
                 "/section/lateralBuckling/bracePoints");
-        assertThatThrownBy(() -> read(member(UNIFORM, ENDS, "\"elasticBucklingMoment\":\"9 kip*in\"")))
+        assertThatThrownBy(
+                        () -> read(member(UNIFORM, ENDS, "\"elasticBucklingMoment\":\"9 kip*in\"")))
                 .isInstanceOfSatisfying(
                         FaultsException.class,
                         e ->

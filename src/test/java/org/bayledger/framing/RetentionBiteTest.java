@@ -53,7 +53,8 @@ class RetentionBiteTest {
         RetentionResult failed =
                 run(GASKET.formatted("0.2 in").replace("\"400 lbf\"", "\"100 lbf\""));
         assertThat(failed.outcome().utilization()).isCloseTo(1.5, within(1e-9));
-        assertThat(failed.outcome().findings()).extracting(Finding::code)
+        assertThat(failed.outcome().findings())
+                .extracting(Finding::code)
                 .containsExactly("RETENTION_EXCEEDED");
         assertThat(failed.outcome().remedies().get(0).utilization()).isCloseTo(1, within(1e-9));
         RetentionResult both =

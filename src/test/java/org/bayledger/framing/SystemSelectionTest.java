@@ -102,8 +102,7 @@ class SystemSelectionTest {
         assertThat(result.outcome().findings())
                 .extracting(Finding::code)
                 .doesNotContain("REINFORCEMENT_SAVES");
-        SelectionResult untold =
-                run(example().replace(", \"memberLength\": \"400 ft\"", ""));
+        SelectionResult untold = run(example().replace(", \"memberLength\": \"400 ft\"", ""));
         assertThat(untold.reinforced().get(0).saved()).isNull();
         assertThat(untold.outcome().findings())
                 .filteredOn(finding -> finding.code().equals("REINFORCEMENT_SAVES"))
@@ -128,18 +127,16 @@ class SystemSelectionTest {
                 .isCloseTo(14.28 / 11.2, within(0.003));
         assertThat(result.zones().get(1).others().get(1).utilization())
                 .isCloseTo(14.28 / 6.5, within(0.005));
-        assertThat(result.zones().get(1).others().get(1).requiredSectionModulus().si()
-                        / Math.pow(0.0254, 3))
+        assertThat(
+                        result.zones().get(1).others().get(1).requiredSectionModulus().si()
+                                / Math.pow(0.0254, 3))
                 .isCloseTo(45 * 5 * 12.5 * 12.5 / 8 * 12 / 15_200, within(1e-6));
         SelectionResult tied = run(example().replace("4.2 lb/ft", "3.1 lb/ft"));
         assertThat(tied.zones().get(0).passing())
                 .extracting(SelectionResult.Choice::id)
                 .containsExactly("V6", "V7");
         SelectionResult deeper =
-                run(
-                        example()
-                                .replace("4.2 lb/ft", "3.1 lb/ft")
-                                .replace("\"6 in\"", "\"8 in\""));
+                run(example().replace("4.2 lb/ft", "3.1 lb/ft").replace("\"6 in\"", "\"8 in\""));
         assertThat(deeper.zones().get(0).passing())
                 .extracting(SelectionResult.Choice::id)
                 .containsExactly("V7", "V6");

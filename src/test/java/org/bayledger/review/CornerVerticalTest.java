@@ -80,7 +80,8 @@ class CornerVerticalTest {
         ReviewItem jamb = item(result, JAMB, "framing");
         assertThat(jamb.verdict()).isEqualTo(Verdict.SATISFIED);
         assertThat(codes(result, JAMB)).isEmpty();
-        assertThat(jamb.findings()).extracting(finding -> finding.code())
+        assertThat(jamb.findings())
+                .extracting(finding -> finding.code())
                 .contains("CORNER_VERTICAL_CARRIES_TWO_FACES");
         double pressure = 0.6 * jamb.wind().negative().si() / PSF;
         assertThat(pressure).isCloseTo(-0.6 * 47.7433, within(1e-3));
@@ -136,7 +137,9 @@ class CornerVerticalTest {
                 .contains("specified by elevation");
     }
 
-    /** An elevation laid out flat turns at 5 ft: half the wall there bends the vertical each way. */
+    /**
+     * An elevation laid out flat turns at 5 ft: half the wall there bends the vertical each way.
+     */
     @Test
     void wallThatTurnsInsideAnElevationBendsItBothWays() {
         Map<String, Object> tree = demo(2);
@@ -172,7 +175,8 @@ class CornerVerticalTest {
     /** 2.1 lb/ft on 5 ft: M = 6.5625 lbf ft on 1.1 in3; no glass stands on the head. */
     @Test
     void headBendsUnderItsOwnWeightAsWell() {
-        FramingResult head = (FramingResult) item(review(demo(2)), "N-201/horizontal/4", "framing").result();
+        FramingResult head =
+                (FramingResult) item(review(demo(2)), "N-201/horizontal/4", "framing").result();
         assertThat(head.deadLoadBendingStress().si() / KSI)
                 .isCloseTo(2.1 * 25 / 8 * 12 / 1.1 / 1000, within(1e-7));
         assertThat(head.stressUtilization())
