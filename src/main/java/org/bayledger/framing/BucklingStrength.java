@@ -155,7 +155,8 @@ final class BucklingStrength {
         trace.detail(
                         "L,b",
                         stretches.size() > 1
-                                ? "length of the unbraced stretch that buckles first"
+                                ? "length of the unbraced stretch that buckles first, taken for the whole"
+                                        + " member"
                                 : "unbraced length",
                         Dimension.DISTANCE,
                         weakest.length(),

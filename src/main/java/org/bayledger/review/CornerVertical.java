@@ -266,7 +266,9 @@ final class CornerVertical {
                         open.isEmpty(),
                         text
                                 + (open.isEmpty()
-                                        ? "Both faces were checked at once."
+                                        ? "Both faces were checked at once; where bending parallel to"
+                                                + " this elevation governs, the inputs and remedies"
+                                                + " shown are those of the section turned."
                                         : String.join(" ", open))));
     }
 
