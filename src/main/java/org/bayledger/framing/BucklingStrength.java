@@ -77,9 +77,10 @@ final class BucklingStrength {
                             "Local buckling was not checked: the flat walls of the section were"
                                     + " not given."));
         }
-        boolean computable = lateral != null && elasticMoment(lateral, 1) != null;
-        if (computable && modulus != null && !stretches.isEmpty()) {
-            double nominal = sideways(lateral, modulus, stretches, buckling);
+        LateralBuckling known =
+                lateral == null || elasticMoment(lateral, 1) == null ? null : lateral;
+        if (known != null && modulus != null && !stretches.isEmpty()) {
+            double nominal = sideways(known, modulus, stretches, buckling);
             found.add(
                     AllowableStress.of(
                             LimitState.LATERAL_TORSIONAL_BUCKLING, nominal / Alloy.OMEGA_YIELD));
@@ -92,7 +93,7 @@ final class BucklingStrength {
                                         + " member does sideways; how both act together was not"
                                         + " checked. Use a thicker wall or have it analysed."));
             }
-        } else if ((walls != null || lateral != null) && !covered && !computable) {
+        } else if ((walls != null || lateral != null) && !covered && known == null) {
             unchecked.add(
                     Finding.action(
                             "LATERAL_TORSIONAL_BUCKLING_NOT_CHECKED",
