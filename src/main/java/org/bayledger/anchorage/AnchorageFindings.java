@@ -207,19 +207,37 @@ final class AnchorageFindings {
     }
 
     /** A joint narrower than it must be. */
-    static Finding tooNarrow(int index, Quantity required, Reporting reporting) {
+    static Finding tooNarrow(int index, StackJoint joint, Quantity required, Reporting reporting) {
         return Finding.action(
                 "JOINT_TOO_NARROW",
                 "/stackJoints/" + index + "/nominalWidth",
-                "The joint must be at least " + required.text(reporting.units()) + " wide.");
+                "The joint at "
+                        + reporting.text(Dimension.DISTANCE, joint.elevation())
+                        + " must be at least "
+                        + required.text(reporting.units())
+                        + " wide"
+                        + (joint.nominalWidth() == null
+                                ? "."
+                                : ", and is "
+                                        + reporting.text(Dimension.LENGTH, joint.nominalWidth())
+                                        + "."));
     }
 
     /** A slot shorter than it must be. */
-    static Finding slotTooShort(int index, SlotResult slot) {
+    static Finding slotTooShort(int index, SlotResult slot, Reporting reporting) {
         return Finding.action(
                 "SLOT_TOO_SHORT",
                 "/anchors/" + index,
-                "The slot of anchor " + slot.anchor() + " is too short for the movement there.");
+                "The slot of anchor "
+                        + slot.anchor()
+                        + " is too short for the movement there"
+                        + (slot.up() == null || slot.down() == null
+                                ? "."
+                                : ": the mullion has to move "
+                                        + slot.up().text(reporting.units())
+                                        + " up and "
+                                        + slot.down().text(reporting.units())
+                                        + " down from where it is installed."));
     }
 
     /** Slots whose room was not given: the drawings must call it out. */

@@ -49,13 +49,16 @@ public final class AnchorageMovementCheck {
         for (int j = 0; j < joints.size(); j++) {
             Quantity required = joints.get(j).requiredWidth();
             if (joints.get(j).verdict() == Verdict.EXCEEDED && required != null) {
-                findings.add(AnchorageFindings.tooNarrow(j, required, reporting));
+                findings.add(
+                        AnchorageFindings.tooNarrow(
+                                j, request.joints().get(j), required, reporting));
             }
         }
         findings.addAll(AnchorageFindings.creep(request));
         AnchorageTrace.tolerance(trace, request.movement());
         AnchorageTrace.joints(trace, movements, joints);
-        List<SlotResult> slots = slots(request, pieced ? pieces : List.of(), findings, trace);
+        List<SlotResult> slots =
+                slots(request, pieced ? pieces : List.of(), reporting, findings, trace);
         List<AnchorForceResult> forces = forces(request, reporting, findings, trace);
         List<ExpansionJointResult> expansion = expansion(request, reporting, findings, trace);
         GlassDrift drift = new GlassDrift(request.movement());
@@ -145,6 +148,7 @@ public final class AnchorageMovementCheck {
     private static List<SlotResult> slots(
             AnchorageMovementRequest request,
             List<Piece> pieces,
+            Reporting reporting,
             List<Finding> findings,
             Trace trace) {
         List<SlotResult> slots = new ArrayList<>();
@@ -180,7 +184,7 @@ public final class AnchorageMovementCheck {
             slots.add(slot);
             AnchorageTrace.slot(trace, slot);
             if (slot.verdict() == Verdict.EXCEEDED) {
-                findings.add(AnchorageFindings.slotTooShort(i, slot));
+                findings.add(AnchorageFindings.slotTooShort(i, slot, reporting));
             }
             if (slot.utilization() == null) {
                 unsaid.add(anchor.id());

@@ -31,6 +31,10 @@ final class SpanChart {
     private static final double NAME = 10;
     private static final int TICKS = 8;
 
+    /** Spans fall with the spacing ever more slowly: a straight line between two lies above. */
+    private static final String AT_MARKS =
+            " Read them at the marks: between two marks the line lies above the true span.";
+
     private final SpanTableRequest request;
     private final SpanTableResult table;
     private final UnitSystem units;
@@ -86,9 +90,10 @@ final class SpanChart {
                                 new TitleBlock.Entry("Engine", Review.ENGINE_VERSION))),
                 Cautions.with(
                         table.outcome().verdict() == Verdict.SATISFIED
-                                ? "Spans are those of wind alone."
+                                ? "Spans are those of wind alone." + AT_MARKS
                                 : "Spans are those of wind alone and may be too long: something"
-                                        + " about the section was not given."));
+                                        + " about the section was not given."
+                                        + AT_MARKS));
     }
 
     private void grid(Box plot, Axis across, Axis up) {

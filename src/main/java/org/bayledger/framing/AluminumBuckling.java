@@ -2,12 +2,7 @@ package org.bayledger.framing;
 
 import static org.bayledger.quantity.Constants.PSI;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.bayledger.check.Finding;
-import org.bayledger.framing.FramingResult.AllowableStress;
-import org.bayledger.framing.FramingResult.LimitState;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Buckling strength of extruded aluminum in bending, tempers T5 to T9, unwelded (Aluminum Design
@@ -59,20 +54,36 @@ final class AluminumBuckling {
     }
 
     /**
-     * Nominal strength of a wall, Pa. Slenderness counts with 1.6 for a wall held at both edges and
-     * 5.0 for one held at one edge under uniform compression (B.5.4.2, B.5.4.1), with 0.65 and 3.5
-     * in bending (B.5.5.1 for a wall bent about its middle, B.5.5.2 for one whose free edge is
-     * compressed).
+     * What b/t of a wall counts with: 1.6 for a wall held at both edges and 5.0 for one held at one
+     * edge under uniform compression (B.5.4.2, B.5.4.1), 0.65 and 3.5 in bending (B.5.5.1 for a
+     * wall bent about its middle, B.5.5.2 for one whose free edge is compressed).
      */
-    double wall(Wall wall) {
+    static double edgeFactor(Wall wall) {
         boolean both = wall.supportedEdges() == Wall.SupportedEdges.BOTH;
-        double ratio = wall.width() / wall.thickness();
         if (wall.stress() == Wall.Stress.UNIFORM_COMPRESSION) {
-            return buckled(flatCompression(), (both ? 1.6 : 5.0) * ratio, 0.35, 2.27);
+            return both ? 1.6 : 5.0;
         }
-        Line line = flatBending();
-        double slenderness = (both ? 0.65 : 3.5) * ratio;
-        if (both) {
+        return both ? 0.65 : 3.5;
+    }
+
+    /** Slenderness of a wall, k b/t. */
+    static double slenderness(Wall wall) {
+        return edgeFactor(wall) * wall.width() / wall.thickness();
+    }
+
+    /** The buckling line of a wall. */
+    Line line(Wall wall) {
+        return wall.stress() == Wall.Stress.UNIFORM_COMPRESSION ? flatCompression() : flatBending();
+    }
+
+    /** Nominal strength of a wall, Pa. */
+    double wall(Wall wall) {
+        Line line = line(wall);
+        double slenderness = slenderness(wall);
+        if (wall.stress() == Wall.Stress.UNIFORM_COMPRESSION) {
+            return buckled(line, slenderness, 0.35, 2.27);
+        }
+        if (wall.supportedEdges() == Wall.SupportedEdges.BOTH) {
             return buckled(line, slenderness, 0.5, 2.04);
         }
         return slenderness < line.limit()
@@ -106,10 +117,10 @@ final class AluminumBuckling {
     }
 
     /**
-     * lambda = pi sqrt(E S / (Cb M,e)) with Cb = 1 (F.4.2.5); M,e the elastic buckling moment.
+     * lambda = pi sqrt(E S / (Cb M,e)) (F.4.2.5); M,e the elastic buckling moment.
      *
      * @param modulus S, m3
-     * @param moment M,e, N m
+     * @param moment Cb M,e, N m
      */
     static double slenderness(double modulus, double moment) {
         return Math.PI * Math.sqrt(E * modulus / moment);
@@ -128,101 +139,13 @@ final class AluminumBuckling {
                 * Math.sqrt(weakInertia * (warping + 0.038 * torsion * square));
     }
 
-    /**
-     * The allowable stresses for buckling of a section, of what was given of it.
-     *
-     * @param modulus section modulus under wind, m3, or null where it is not known
-     * @param unchecked receives what is missing
-     */
-    static List<AllowableStress> of(
-            Section section, @Nullable Double modulus, List<Finding> unchecked) {
-        List<AllowableStress> found = new ArrayList<>();
-        Alloy alloy = section.alloy();
-        boolean covered = Boolean.TRUE.equals(section.bucklingCovered());
-        List<Wall> walls = section.walls();
-        LateralBuckling lateral = section.lateralBuckling();
-        if (walls == null && lateral == null && !covered) {
-            unchecked.add(
-                    Finding.action(
-                            "BUCKLING_NOT_CHECKED",
-                            "/section/bucklingCovered",
-                            "Local and lateral-torsional buckling were not checked. "
-                                    + (alloy == null
-                                            ? "Confirm"
-                                            : "Give walls and lateralBuckling," + " or confirm")
-                                    + " with bucklingCovered that the allowable bending stress"
-                                    + " covers both for this member as it is braced."));
-        }
-        if (alloy == null) {
-            return found;
-        }
-        AluminumBuckling buckling = new AluminumBuckling(alloy);
-        if (walls != null) {
-            double least = walls.stream().mapToDouble(buckling::wall).min().orElseThrow();
-            found.add(AllowableStress.of(LimitState.LOCAL_BUCKLING, least / Alloy.OMEGA_YIELD));
-        } else if (lateral != null && !covered) {
-            unchecked.add(
-                    Finding.action(
-                            "LOCAL_BUCKLING_NOT_CHECKED",
-                            "/section/walls",
-                            "Local buckling was not checked: the flat walls of the section were"
-                                    + " not given."));
-        }
-        Double moment = lateral == null ? null : moment(section, lateral);
-        if (moment != null && modulus != null) {
-            double nominal = buckling.lateral(slenderness(modulus, moment));
-            found.add(
-                    AllowableStress.of(
-                            LimitState.LATERAL_TORSIONAL_BUCKLING, nominal / Alloy.OMEGA_YIELD));
-            if (walls != null && buckling.interacts(walls, nominal)) {
-                unchecked.add(
-                        Finding.action(
-                                "BUCKLING_MODES_INTERACT",
-                                "/section/walls",
-                                "An outstanding wall buckles elastically at a lower stress than the"
-                                        + " member does sideways; how both act together was not"
-                                        + " checked. Use a thicker wall or have it analysed."));
-            }
-        } else if ((walls != null || lateral != null) && !covered && moment == null) {
-            unchecked.add(
-                    Finding.action(
-                            "LATERAL_TORSIONAL_BUCKLING_NOT_CHECKED",
-                            "/section/lateralBuckling",
-                            "Lateral-torsional buckling was not checked: it needs the unbraced"
-                                    + " length with the weak axis' second moment of area, the"
-                                    + " torsion constant and the warping constant, or the elastic"
-                                    + " buckling moment. None of these follows from an outline"
-                                    + " alone."));
-        }
-        return found;
-    }
-
     /** ADM F.4.3: an outstanding flange that buckles before the member does weakens it. */
-    private boolean interacts(List<Wall> walls, double lateral) {
+    boolean interacts(List<Wall> walls, double lateral) {
         return walls.stream()
                 .filter(
                         wall ->
                                 wall.supportedEdges() == Wall.SupportedEdges.ONE
                                         && wall.stress() == Wall.Stress.UNIFORM_COMPRESSION)
-                .anyMatch(wall -> elastic(5.0 * wall.width() / wall.thickness()) < lateral);
-    }
-
-    private static @Nullable Double moment(Section section, LateralBuckling lateral) {
-        if (lateral.elasticBucklingMoment() != null) {
-            return lateral.elasticBucklingMoment();
-        }
-        Double weak =
-                lateral.weakAxisSecondMomentOfArea() == null
-                        ? section.deadLoadInertia()
-                        : lateral.weakAxisSecondMomentOfArea();
-        return weak == null
-                        || lateral.torsionConstant() == null
-                        || lateral.warpingConstant() == null
-                ? null
-                : elasticMoment(
-                        lateral.unbracedLength(),
-                        weak,
-                        lateral.torsionConstant(),
-                        lateral.warpingConstant());
+                .anyMatch(wall -> elastic(slenderness(wall)) < lateral);
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Trace;
+import org.bayledger.check.TraceLevel;
 import org.bayledger.framing.FramingResult.AllowableStress;
 import org.bayledger.framing.FramingResult.LimitState;
 import org.bayledger.quantity.Dimension;
@@ -23,6 +24,7 @@ final class BendingStrength {
      *
      * @param wind whether the section bends under wind, where buckling counts
      * @param modulus section modulus about that axis, m3, or null where it is not known
+     * @param stretches stretches on which nothing holds the member sideways
      * @param trace receives the steps
      * @param unchecked receives what is missing for buckling
      */
@@ -30,6 +32,7 @@ final class BendingStrength {
             Section section,
             boolean wind,
             @Nullable Double modulus,
+            List<UnbracedStretch> stretches,
             Trace trace,
             List<Finding> unchecked) {
         List<AllowableStress> found = new ArrayList<>();
@@ -42,7 +45,7 @@ final class BendingStrength {
             found.add(AllowableStress.of(LimitState.RUPTURE, alloy.allowableRupture()));
         }
         if (wind) {
-            found.addAll(AluminumBuckling.of(section, modulus, unchecked));
+            found.addAll(BucklingStrength.of(section, modulus, stretches, trace, unchecked));
         }
         found.sort(Comparator.comparingDouble(allowable -> allowable.stress().si()));
         if (alloy != null) {
@@ -57,6 +60,25 @@ final class BendingStrength {
             }
         }
         return found;
+    }
+
+    /**
+     * The least allowable stress under wind, Pa, that the section would have with another section
+     * modulus.
+     *
+     * @param modulus m3
+     */
+    static double least(Section section, double modulus, List<UnbracedStretch> stretches) {
+        return of(
+                        section,
+                        true,
+                        modulus,
+                        stretches,
+                        new Trace(TraceLevel.GOVERNING),
+                        new ArrayList<>())
+                .get(0)
+                .stress()
+                .si();
     }
 
     /** How the governing one was found. */
@@ -109,7 +131,7 @@ final class BendingStrength {
                             + " after buckling";
             case LATERAL_TORSIONAL_BUCKLING ->
                     "(Fy (1 - lambda/Cc) + pi2 E lambda / Cc3) / 1.65, beyond Cc pi2 E / (1.65"
-                            + " lambda2); Cb = 1";
+                            + " lambda2)";
         };
     }
 }

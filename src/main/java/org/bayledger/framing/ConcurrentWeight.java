@@ -26,8 +26,6 @@ record ConcurrentWeight(
         @Nullable Double stress,
         @Nullable Double allowableMoment) {
 
-    private static final int HALVINGS = 100;
-
     static ConcurrentWeight of(FramingRequest request, Trace trace, List<Finding> unchecked) {
         DeadLoad given = request.deadLoad();
         Section section = request.section();
@@ -53,7 +51,12 @@ record ConcurrentWeight(
                 "beam theory");
         List<AllowableStress> allowables =
                 BendingStrength.of(
-                        section, false, modulus, new Trace(TraceLevel.GOVERNING), unchecked);
+                        section,
+                        false,
+                        modulus,
+                        List.of(),
+                        new Trace(TraceLevel.GOVERNING),
+                        unchecked);
         if (allowables.isEmpty()) {
             return new ConcurrentWeight(loads, moment, moment / modulus, null);
         }
@@ -94,33 +97,6 @@ record ConcurrentWeight(
             greatest = Math.max(greatest, sum);
         }
         return greatest;
-    }
-
-    /** The least section modulus under wind with which both stay within what is allowed. */
-    @Nullable Double requiredModulus(
-            FramingRequest request,
-            List<BeamLoad> wind,
-            @Nullable Reinforcement steel,
-            double windMoment,
-            double modulus,
-            double allowable) {
-        double high = modulus;
-        for (int i = 0; together(request, wind, steel, windMoment, high * allowable) > 1; i++) {
-            if (i > 40) {
-                return null;
-            }
-            high *= 2;
-        }
-        double low = 0;
-        for (int i = 0; i < HALVINGS && high - low > 1e-12 * high; i++) {
-            double middle = (low + high) / 2;
-            if (together(request, wind, steel, windMoment, middle * allowable) > 1) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return high;
     }
 
     private static BeamSolution solve(FramingRequest request, List<BeamLoad> loads) {

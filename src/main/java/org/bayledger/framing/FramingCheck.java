@@ -47,11 +47,21 @@ public final class FramingCheck {
 
     /** Checks a member and, where it fails, computes what would pass. */
     public static FramingResult run(FramingRequest request, Reporting reporting) {
+        return run(request, reporting, List.of());
+    }
+
+    /**
+     * Checks a member and, where it fails, computes what would pass, the next section first.
+     *
+     * @param others sections that could be taken instead
+     */
+    public static FramingResult run(
+            FramingRequest request, Reporting reporting, List<SectionCandidate> others) {
         FramingResult result = withoutRemedies(request, reporting);
         if (result.outcome().verdict() != Verdict.EXCEEDED) {
             return result;
         }
-        List<Remedy> remedies = FramingRemedies.of(request, result, reporting);
+        List<Remedy> remedies = FramingRemedies.of(request, result, others, reporting);
         return result.withRemedies(remedies);
     }
 
@@ -93,7 +103,7 @@ public final class FramingCheck {
                 edges.stream().mapToDouble(FramingResult.Edge::utilization).max().orElse(0);
         MemberResponse.explain(request, governing, trace);
         double greatestRatio = Math.max(ratio, edgeRatio);
-        double required = requiredInertia(inertia, greatestRatio, loads);
+        double required = new RequiredInertia(request, loads).least(inertia, greatestRatio, trace);
 
         BeamExtreme moment = beam.greatestMoment();
         trace.step(
@@ -159,48 +169,6 @@ public final class FramingCheck {
                 flow == null ? null : Quantity.of(Dimension.LINE_LOAD, flow),
                 properties.computed(),
                 MemberResponse.along(request, beam));
-    }
-
-    /** The least second moment of area that keeps every deflection limit, beside any steel. */
-    private double requiredInertia(double inertia, double ratio, List<BeamLoad> loads) {
-        boolean steel = request.axis() == Axis.WIND && request.section().reinforcement() != null;
-        double required =
-                steel ? besideSteel(inertia * Math.max(1, ratio), loads) : inertia * ratio;
-        trace.step(
-                "I,req",
-                "second moment of area that keeps every deflection limit",
-                Dimension.SECOND_MOMENT_OF_AREA,
-                required,
-                steel
-                        ? "found by halving, the steel kept"
-                        : "I x greatest ratio of deflection to limit",
-                steel
-                        ? "Euler-Bernoulli beam of stepped stiffness"
-                        : "deflection is inversely proportional to I");
-        return required;
-    }
-
-    /** By halving between a size that does and a ten-thousandth of it. */
-    private double besideSteel(double enough, List<BeamLoad> loads) {
-        double low = enough * 1e-4;
-        double high = enough;
-        if (ratio(low, loads) <= 1) {
-            return low;
-        }
-        while (high - low > 1e-9 * high) {
-            double middle = (low + high) / 2;
-            if (ratio(middle, loads) <= 1) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return high;
-    }
-
-    private double ratio(double inertia, List<BeamLoad> loads) {
-        return MemberResponse.greatestRatio(
-                request, Beam.solve(MemberLoads.model(request, inertia, loads)));
     }
 
     /**
@@ -314,8 +282,29 @@ public final class FramingCheck {
                             "/section",
                             "The bending stress is "
                                     + reporting.text(Dimension.NONE, utilization)
-                                    + " times the allowable one."));
+                                    + " times the allowable one, "
+                                    + allowable(stress)));
         }
+    }
+
+    /** The governing allowable stress in words, and whether a greater section modulus helps. */
+    private String allowable(MemberStress stress) {
+        FramingResult.AllowableStress governing = stress.allowables().get(0);
+        String words =
+                text(governing.stress())
+                        + switch (governing.limitState()) {
+                            case GIVEN -> " as given.";
+                            default ->
+                                    " for " + BendingStrength.words(governing.limitState()) + ".";
+                        };
+        return stress.requiredModulus() == null
+                        && governing.limitState()
+                                == FramingResult.LimitState.LATERAL_TORSIONAL_BUCKLING
+                ? words
+                        + " No greater section modulus alone makes up for that: hold the member"
+                        + " sideways more closely, or use a section that is stiffer sideways and in"
+                        + " torsion."
+                : words;
     }
 
     private String text(Quantity quantity) {

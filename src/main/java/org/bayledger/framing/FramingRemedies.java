@@ -1,7 +1,10 @@
 package org.bayledger.framing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import org.bayledger.check.FaultsException;
 import org.bayledger.check.Remedy;
 import org.bayledger.check.Remedy.Change;
 import org.bayledger.check.Reporting;
@@ -22,9 +25,15 @@ final class FramingRemedies {
 
     private FramingRemedies() {}
 
-    static List<Remedy> of(FramingRequest request, FramingResult failed, Reporting reporting) {
+    static List<Remedy> of(
+            FramingRequest request,
+            FramingResult failed,
+            List<SectionCandidate> others,
+            Reporting reporting) {
         List<Remedy> remedies = new ArrayList<>();
+        addIfItPasses(remedies, nextSection(request, others, reporting));
         addIfItPasses(remedies, strongerSection(request, failed, reporting));
+        addIfItPasses(remedies, BracingRemedy.of(request, failed, reporting));
         addIfItPasses(remedies, narrowerSpacing(request, failed, reporting));
         addIfItPasses(remedies, anotherSupport(request, reporting));
         addIfItPasses(remedies, SteelRemedy.of(request, reporting));
@@ -35,6 +44,34 @@ final class FramingRemedies {
     private static void addIfItPasses(List<Remedy> remedies, @Nullable Remedy remedy) {
         if (remedy != null) {
             remedies.add(remedy);
+        }
+    }
+
+    /** The lightest of the other sections that passes; those whose mass is not known come last. */
+    private static @Nullable Remedy nextSection(
+            FramingRequest request, List<SectionCandidate> others, Reporting reporting) {
+        return others.stream()
+                .filter(other -> !other.section().equals(request.section()))
+                .sorted(
+                        Comparator.comparing(
+                                other -> other.section().massPerLength(),
+                                Comparator.nullsLast(Comparator.naturalOrder())))
+                .map(other -> section(request, other, reporting))
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static @Nullable Remedy section(
+            FramingRequest request, SectionCandidate other, Reporting reporting) {
+        try {
+            return passing(
+                    "Use section " + other.id() + ".",
+                    List.of(new Change("/section", other.section())),
+                    request.withSection(other.section()),
+                    reporting);
+        } catch (FaultsException doesNotFit) {
+            return null;
         }
     }
 

@@ -5,13 +5,11 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.Size;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import org.bayledger.check.Faults;
 import org.bayledger.check.Load;
 import org.bayledger.check.LoadBasis;
 import org.bayledger.check.Measured;
 import org.bayledger.check.Measured.Sign;
-import org.bayledger.mechanics.BeamLoad;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
@@ -80,9 +78,6 @@ public record FramingRequest(
         @Measured(value = Dimension.NONE, sign = Sign.POSITIVE, max = 1)
                 @Nullable Double deflectionLoadFactor) {
 
-    /** Share of the length by which a place may seem to lie beyond the end through rounding. */
-    private static final double SAME_PLACE = 1e-9;
-
     public FramingRequest {
         supports = List.copyOf(supports);
         Faults faults = new Faults();
@@ -126,22 +121,18 @@ public record FramingRequest(
                     "/availableReinforcement",
                     "belongs to axis WIND");
         }
-        within(length, pointLoads, "/pointLoads", "/at", PointLoad::at, faults);
-        within(length, glassEdges, "/glassEdges", "/to", GlassEdge::to, faults);
-        within(length, tributaryStrips, "/tributaryStrips", "/to", TributaryStrip::to, faults);
-        within(length, tributaryLites, "/tributaryLites", "/to", TributaryLite::to, faults);
-        within(length, tributaryAreas, "/tributaryAreas", "/at", TributaryArea::at, faults);
+        MemberPlaces places = new MemberPlaces(length, faults);
+        places.within(pointLoads, "/pointLoads", "/at", PointLoad::at);
+        places.within(glassEdges, "/glassEdges", "/to", GlassEdge::to);
+        places.within(tributaryStrips, "/tributaryStrips", "/to", TributaryStrip::to);
+        places.within(tributaryLites, "/tributaryLites", "/to", TributaryLite::to);
+        places.within(tributaryAreas, "/tributaryAreas", "/at", TributaryArea::at);
         if (deadLoad != null) {
-            within(
-                    length,
-                    deadLoad.pointLoads(),
-                    "/deadLoad/pointLoads",
-                    "/at",
-                    PointLoad::at,
-                    faults);
+            places.within(deadLoad.pointLoads(), "/deadLoad/pointLoads", "/at", PointLoad::at);
         }
-        within(length, section.reinforcement(), "/section/reinforcement", faults);
-        within(length, availableReinforcement, "/availableReinforcement", faults);
+        places.within(section.reinforcement(), "/section/reinforcement");
+        places.within(availableReinforcement, "/availableReinforcement");
+        places.braced(section.lateralBuckling(), supports);
         faults.require(
                 deflectionLoadFactor == null
                         || load == null
@@ -150,8 +141,7 @@ public record FramingRequest(
                 "is a share of the strength-level wind of ASCE/SEI 7; deflections under"
                         + " CHARACTERISTIC pressures are checked as they are");
         boolean sound = faults.size() == 0;
-        requireBeam(
-                length,
+        places.requireBeam(
                 supports,
                 hinges == null ? List.of() : hinges,
                 section,
@@ -164,8 +154,7 @@ public record FramingRequest(
                                 tributaryLites,
                                 tributaryAreas,
                                 1)
-                        : List.of(),
-                faults);
+                        : List.of());
         faults.throwIfAny();
     }
 
@@ -208,67 +197,6 @@ public record FramingRequest(
                 deflectionLoadFactor);
     }
 
-    /** Refuses a member that is a mechanism or that the beam's solution does not reach. */
-    private static void requireBeam(
-            double length,
-            List<Double> supports,
-            List<Double> hinges,
-            Section section,
-            @Nullable Reinforcement steel,
-            List<BeamLoad> loads,
-            Faults faults) {
-        SectionProperties properties = SectionProperties.of(section, length, supports, hinges);
-        try {
-            MemberLoads.model(
-                    length,
-                    supports,
-                    hinges,
-                    section.modulusOfElasticity() * properties.inertia(),
-                    steel,
-                    loads);
-        } catch (IllegalArgumentException refused) {
-            String reason = String.valueOf(refused.getMessage());
-            String pointer =
-                    reason.contains("hinge") && !reason.contains("rigidit")
-                            ? "/hinges"
-                            : reason.contains("rigidit")
-                                    ? "/section/reinforcement"
-                                    : reason.contains("distributed")
-                                            ? "/tributaryStrips"
-                                            : "/supports";
-            faults.outOfRange(pointer, reason);
-        }
-    }
-
-    private static <T> void within(
-            double length,
-            @Nullable List<T> items,
-            String list,
-            String name,
-            ToDoubleFunction<T> place,
-            Faults faults) {
-        for (int i = 0; items != null && i < items.size(); i++) {
-            faults.require(
-                    place.applyAsDouble(items.get(i)) <= length * (1 + SAME_PLACE),
-                    list + "/" + i + name,
-                    "lies beyond the end of the member");
-        }
-    }
-
-    private static void within(
-            double length, @Nullable Reinforcement steel, String pointer, Faults faults) {
-        if (steel != null) {
-            faults.require(
-                    steel.to() == null || steel.to() <= length * (1 + SAME_PLACE),
-                    pointer + "/to",
-                    "lies beyond the end of the member");
-            faults.require(
-                    steel.start() < length,
-                    pointer + "/from",
-                    "lies at or beyond the end of the member");
-        }
-    }
-
     /** Splices, none where none were given. */
     List<Double> splices() {
         return hinges == null ? List.of() : hinges;
@@ -301,31 +229,40 @@ public record FramingRequest(
      * @param areas the areas, instead of those that it has
      */
     public FramingRequest withTributaryAreas(List<TributaryArea> areas) {
-        return with(section, tributaryWidth, supports, hinges, areas);
+        return with(section, tributaryWidth, supports, hinges, areas, concurrentBendingStress);
+    }
+
+    /**
+     * The same member with a bending stress from the other axis.
+     *
+     * @param stress Pa
+     */
+    public FramingRequest withConcurrentBendingStress(double stress) {
+        return with(section, tributaryWidth, supports, hinges, tributaryAreas, stress);
     }
 
     FramingRequest withSection(Section changed) {
-        return with(changed, tributaryWidth, supports, hinges);
+        return with(
+                changed, tributaryWidth, supports, hinges, tributaryAreas, concurrentBendingStress);
     }
 
     FramingRequest withTributaryWidth(double changed) {
-        return with(section, changed, supports, hinges);
+        return with(section, changed, supports, hinges, tributaryAreas, concurrentBendingStress);
     }
 
     FramingRequest withSupports(List<Double> changed) {
-        return with(section, tributaryWidth, changed, hinges);
+        return with(
+                section, tributaryWidth, changed, hinges, tributaryAreas, concurrentBendingStress);
     }
 
     FramingRequest withHinges(List<Double> changed) {
-        return with(section, tributaryWidth, supports, changed);
-    }
-
-    private FramingRequest with(
-            Section newSection,
-            @Nullable Double newWidth,
-            List<Double> newSupports,
-            @Nullable List<Double> newHinges) {
-        return with(newSection, newWidth, newSupports, newHinges, tributaryAreas);
+        return with(
+                section,
+                tributaryWidth,
+                supports,
+                changed,
+                tributaryAreas,
+                concurrentBendingStress);
     }
 
     private FramingRequest with(
@@ -333,7 +270,8 @@ public record FramingRequest(
             @Nullable Double newWidth,
             List<Double> newSupports,
             @Nullable List<Double> newHinges,
-            @Nullable List<TributaryArea> newAreas) {
+            @Nullable List<TributaryArea> newAreas,
+            @Nullable Double newConcurrent) {
         return new FramingRequest(
                 axis,
                 newSupports,
@@ -347,7 +285,7 @@ public record FramingRequest(
                 glassEdges,
                 deflectionLimit,
                 deflectionRule,
-                concurrentBendingStress,
+                newConcurrent,
                 tributaryStrips,
                 tributaryLites,
                 newAreas,

@@ -2,9 +2,11 @@ package org.bayledger.framing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Trace;
 import org.bayledger.framing.FramingResult.AllowableStress;
+import org.bayledger.framing.FramingResult.LimitState;
 import org.bayledger.mechanics.BeamLoad;
 import org.bayledger.mechanics.BeamSolution;
 import org.bayledger.quantity.Dimension;
@@ -19,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param utilization that and the one from the other axis over the allowable; null where it was not
  *     checked
  * @param requiredModulus least section modulus, m3; null where it was not checked or no section
- *     modulus would do
+ *     modulus would do, all else of the section as it is
  * @param allowables allowable stresses, the governing one first
  * @param dead greatest bending stress from the weight that acts with the wind, Pa, or null
  * @param steel the steel inside, or null
@@ -75,9 +77,11 @@ record MemberStress(
             moment = Math.max(alone, (1 - share) * shared);
             steel = steel(inside, share, shared, moment, trace);
         }
+        List<UnbracedStretch> stretches =
+                wind ? UnbracedStretch.of(request, beam) : List.<UnbracedStretch>of();
         List<Finding> buckling = new ArrayList<>();
         List<AllowableStress> allowables =
-                BendingStrength.of(section, wind, modulus, trace, buckling);
+                BendingStrength.of(section, wind, modulus, stretches, trace, buckling);
         ConcurrentWeight weight =
                 request.deadLoad() == null ? null : ConcurrentWeight.of(request, trace, unchecked);
         unchecked.addAll(buckling);
@@ -98,6 +102,15 @@ record MemberStress(
             return new MemberStress(bending, null, null, allowables, dead, steel);
         }
         double allowable = allowables.get(0).stress().si();
+        boolean sideways =
+                allowables.stream()
+                        .anyMatch(
+                                each -> each.limitState() == LimitState.LATERAL_TORSIONAL_BUCKLING);
+        DoubleUnaryOperator allowableWith =
+                sideways
+                        ? other -> BendingStrength.least(section, other, stretches)
+                        : other -> allowable;
+        double most = moment;
         trace.step(
                 "F",
                 "allowable bending stress",
@@ -117,7 +130,15 @@ record MemberStress(
                             : "linear sum of the greatest of each along the member",
                     "Aluminum Design Manual 2015, H.1 without axial force (from memory)");
             Double required =
-                    weight.requiredModulus(request, loads, inside, moment, modulus, allowable);
+                    RequiredModulus.least(
+                            modulus,
+                            other ->
+                                    weight.together(
+                                            request,
+                                            loads,
+                                            inside,
+                                            most,
+                                            other * allowableWith.applyAsDouble(other)));
             return new MemberStress(bending, together, required, allowables, dead, steel);
         }
         double concurrent =
@@ -130,7 +151,17 @@ record MemberStress(
                 utilization,
                 "linear sum of the stresses about both axes",
                 "common practice, no source");
-        Double required = concurrent < allowable ? moment / (allowable - concurrent) : null;
+        Double required;
+        if (sideways) {
+            required =
+                    RequiredModulus.least(
+                            modulus,
+                            other ->
+                                    (most / other + concurrent)
+                                            / allowableWith.applyAsDouble(other));
+        } else {
+            required = concurrent < allowable ? (Double) (most / (allowable - concurrent)) : null;
+        }
         return new MemberStress(bending, utilization, required, allowables, dead, steel);
     }
 

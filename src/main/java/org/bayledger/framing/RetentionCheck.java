@@ -58,7 +58,7 @@ public final class RetentionCheck {
         double suction = load.negative() == null ? 0 : -load.negative();
         Retention retention = request.retention();
         double utilization;
-        boolean tooMuch;
+        double strength;
         Quantity tension = null;
         Quantity bite = null;
         List<Remedy> remedies = List.of();
@@ -67,7 +67,7 @@ public final class RetentionCheck {
             double allowable = orZero(retention.allowableFastenerTension());
             double force = suction * request.tributaryWidth() * spacing;
             tension = Quantity.of(Dimension.FORCE, force);
-            utilization = force / allowable;
+            strength = force / allowable;
             double covered = bite(retention, trace, findings, reporting);
             trace.step(
                     "T",
@@ -84,10 +84,10 @@ public final class RetentionCheck {
                     allowable,
                     "input",
                     "input");
-            if (utilization > 1) {
+            if (strength > 1 && covered <= 1) {
                 Quantity closer =
                         Quantity.roundedDown(
-                                Dimension.LENGTH, spacing / utilization, reporting.units(), 2);
+                                Dimension.LENGTH, spacing / strength, reporting.units(), 2);
                 remedies =
                         List.of(
                                 new Remedy(
@@ -96,13 +96,9 @@ public final class RetentionCheck {
                                                 + closer.text(reporting.units())
                                                 + ".",
                                         List.of(new Change("/retention/fastenerSpacing", closer)),
-                                        utilization * closer.si() / spacing));
+                                        Math.max(covered, strength * closer.si() / spacing)));
             }
-            if (covered > 1) {
-                remedies = List.of();
-            }
-            tooMuch = utilization > 1;
-            utilization = Math.max(utilization, covered);
+            utilization = Math.max(strength, covered);
         } else {
             double allowable =
                     retention.allowableSiliconeStress() == null
@@ -111,7 +107,8 @@ public final class RetentionCheck {
             double given = orZero(retention.siliconeBite());
             double required = suction * request.shortSide() / 2 / allowable;
             bite = Quantity.of(Dimension.LENGTH, required);
-            utilization = required / given;
+            strength = required / given;
+            utilization = strength;
             trace.step(
                     "F",
                     "allowable stress of the silicone",
@@ -138,16 +135,15 @@ public final class RetentionCheck {
                                         List.of(new Change("/retention/siliconeBite", wider)),
                                         required / wider.si()));
             }
-            tooMuch = utilization > 1;
         }
         verdict = verdict.and(Verdict.ofUtilization(utilization));
-        if (tooMuch) {
+        if (strength > 1) {
             findings.add(
                     Finding.action(
                             "RETENTION_EXCEEDED",
                             "/retention",
                             "What holds the glass against suction carries "
-                                    + reporting.text(Dimension.NONE, utilization)
+                                    + reporting.text(Dimension.NONE, strength)
                                     + " times what it may."));
         }
         return new RetentionResult(

@@ -177,7 +177,44 @@ public record Section(
                 reinforcement);
     }
 
+    /**
+     * The section as wind parallel to the wall bends it, or null where its second moment of area
+     * for that was not given. Walls and bracing, which are those under wind at right angles to the
+     * wall, don't hold for it.
+     */
+    public @Nullable Section turned() {
+        Double inertia = deadLoadInertia();
+        return inertia == null
+                ? null
+                : new Section(
+                        inertia,
+                        elasticModulus,
+                        deadLoadModulus(),
+                        allowableBendingStress,
+                        null,
+                        null,
+                        massPerLength,
+                        bucklingCovered,
+                        construction,
+                        compositeProperties,
+                        alloy,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null);
+    }
+
     Section withReinforcement(Reinforcement changed) {
+        return with(lateralBuckling, changed);
+    }
+
+    Section withLateralBuckling(LateralBuckling changed) {
+        return with(changed, reinforcement);
+    }
+
+    private Section with(@Nullable LateralBuckling braced, @Nullable Reinforcement steel) {
         return new Section(
                 secondMomentOfArea,
                 elasticModulus,
@@ -194,8 +231,8 @@ public record Section(
                 halves,
                 thermalBreak,
                 walls,
-                lateralBuckling,
-                changed);
+                braced,
+                steel);
     }
 
     /** Whether its properties are computed from something else than properties. */

@@ -2,12 +2,14 @@ package org.bayledger.framing;
 
 import jakarta.validation.constraints.Size;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import org.bayledger.check.Fault;
 import org.bayledger.check.Faults;
 import org.bayledger.check.FaultsException;
+import org.bayledger.check.Load;
 import org.bayledger.check.Pointer;
 import org.jspecify.annotations.Nullable;
 
@@ -55,36 +57,37 @@ public record SelectionRequest(
                     Pointer.child("/zones", i),
                     "has no member; give members without zones, or name this one");
         }
-        for (int i = 0; i < members.size() && !candidates.isEmpty() && !zones.isEmpty(); i++) {
-            tryOut(members.get(i), candidates.get(0), zones.get(0), i, -1, faults);
-        }
-        for (int i = 1; i < candidates.size() && !members.isEmpty() && !zones.isEmpty(); i++) {
-            tryOut(members.get(0), candidates.get(i), zones.get(0), -1, i, faults);
+        for (int i = 0; i < candidates.size() && !zones.isEmpty(); i++) {
+            tryOut(members, candidates.get(i).section(), zones.get(0).load(), i, faults);
         }
         faults.throwIfAny();
     }
 
-    /** Collects what the check of a member would refuse, at the place where it stands here. */
+    /**
+     * Collects what the check of a member would refuse, at the place where it stands here: of each
+     * section once, of each member with the first section.
+     */
     private static void tryOut(
-            SelectionMember member,
-            SectionCandidate candidate,
-            SelectionZone zone,
-            int memberIndex,
-            int candidateIndex,
+            List<SelectionMember> members,
+            Section section,
+            Load load,
+            int candidate,
             Faults faults) {
-        try {
-            member.with(candidate.section(), zone.load(), null);
-        } catch (FaultsException refused) {
-            for (Fault fault : refused.faults()) {
-                boolean section = fault.pointer().startsWith(SECTION);
-                if (section) {
-                    int at = Math.max(candidateIndex, 0);
-                    faults.addAll(Pointer.child("/candidates", at), List.of(fault));
-                } else if (memberIndex >= 0) {
-                    faults.addAll(Pointer.child("/members", memberIndex), List.of(fault));
+        Set<Fault> ofSection = new LinkedHashSet<>();
+        for (int i = 0; i < members.size(); i++) {
+            try {
+                members.get(i).with(section, load, null);
+            } catch (FaultsException refused) {
+                for (Fault fault : refused.faults()) {
+                    if (fault.pointer().startsWith(SECTION)) {
+                        ofSection.add(fault);
+                    } else if (candidate == 0) {
+                        faults.addAll(Pointer.child("/members", i), List.of(fault));
+                    }
                 }
             }
         }
+        faults.addAll(Pointer.child("/candidates", candidate), List.copyOf(ofSection));
     }
 
     private static <T> Set<String> unique(

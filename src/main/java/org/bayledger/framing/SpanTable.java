@@ -104,7 +104,10 @@ public final class SpanTable {
         boolean stressed = stress != null && stress > at.deflectionUtilization();
         trace.detail(
                 "u",
-                "utilization at the greatest span",
+                "utilization at the greatest span under "
+                        + reporting.text(Dimension.PRESSURE, pressure)
+                        + ", spaced "
+                        + reporting.text(Dimension.DISTANCE, spacing),
                 Dimension.NONE,
                 used(at),
                 "greater of deflection and stress over their limits",

@@ -2,7 +2,7 @@ package org.bayledger.framing;
 
 import jakarta.validation.constraints.Size;
 import java.util.List;
-import org.bayledger.check.FaultsException;
+import org.bayledger.check.Faults;
 import org.bayledger.check.LoadBasis;
 import org.bayledger.check.Measured;
 import org.bayledger.check.Measured.Sign;
@@ -39,12 +39,18 @@ public record SpanTableRequest(
     public SpanTableRequest {
         pressures = List.copyOf(pressures);
         spacings = List.copyOf(spacings);
+        Faults faults = new Faults();
         Reinforcement steel = section.reinforcement();
-        if (steel != null && (steel.from() != null || steel.to() != null)) {
-            throw FaultsException.outOfRange(
-                    "/section/reinforcement",
-                    "must run the whole length in a table of spans: leave out from and to");
-        }
+        faults.require(
+                steel == null || (steel.from() == null && steel.to() == null),
+                "/section/reinforcement",
+                "must run the whole length in a table of spans: leave out from and to");
+        LateralBuckling lateral = section.lateralBuckling();
+        faults.require(
+                lateral == null || lateral.bracePoints() == null,
+                "/section/lateralBuckling/bracePoints",
+                "have no place in a table of spans; give unbracedLength");
+        faults.throwIfAny();
     }
 
     /** Span beyond which the table does not go, m. */

@@ -3,6 +3,7 @@ package org.bayledger.framing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Outcome;
@@ -81,7 +82,8 @@ public final class SystemSelection {
                                     + " mass."));
         }
         List<String> all = servesAll(zones);
-        List<SelectionResult.Reinforced> reinforced = new Corner(zones, all).options();
+        List<SelectionResult.Reinforced> reinforced =
+                new CornerReinforcement(this, request, zones, all).options();
         conclude(all, reinforced);
         return new SelectionResult(
                 new Outcome(
@@ -112,7 +114,7 @@ public final class SystemSelection {
     }
 
     /** A candidate, perhaps with steel, in a zone. */
-    private Choice choice(int c, Section section, int z) {
+    Choice choice(int c, Section section, int z) {
         SectionCandidate candidate = request.candidates().get(c);
         SelectionZone zone = request.zones().get(z);
         Verdict verdict = Verdict.SATISFIED;
@@ -214,21 +216,10 @@ public final class SystemSelection {
                                 "ONE_SECTION_SERVES_ALL_ZONES",
                                 "/candidates",
                                 "One section can serve every zone: %s.".formatted(all.get(0))));
-        for (SelectionResult.Reinforced each : reinforced) {
-            Quantity saved = each.savedPerLength();
-            if (saved != null && saved.si() > 0) {
-                findings.add(
-                        Finding.info(
-                                "REINFORCEMENT_SAVES",
-                                "/reinforcement",
-                                "%s with steel in %s saves %s in the other zones against %s."
-                                        .formatted(
-                                                each.id(),
-                                                String.join(", ", each.zones()),
-                                                saved.text(reporting.units()),
-                                                all.get(0))));
-            }
-        }
+        reinforced.stream()
+                .map(each -> CornerReinforcement.saving(each, all, reporting))
+                .filter(Objects::nonNull)
+                .forEach(findings::add);
         if (request.reinforcement() == null && request.zones().size() > 1) {
             findings.add(
                     Finding.info(
@@ -239,7 +230,7 @@ public final class SystemSelection {
         }
     }
 
-    private static @Nullable Choice find(List<Choice> choices, String id) {
+    static @Nullable Choice find(List<Choice> choices, String id) {
         return choices.stream().filter(each -> each.id().equals(id)).findFirst().orElse(null);
     }
 
@@ -248,7 +239,7 @@ public final class SystemSelection {
         return utilization == null ? 0 : utilization;
     }
 
-    private static double used(Choice choice) {
+    static double used(Choice choice) {
         Double utilization = choice.utilization();
         return utilization == null ? 0 : utilization;
     }
@@ -257,102 +248,7 @@ public final class SystemSelection {
         return size(quantity, Double.MAX_VALUE);
     }
 
-    private static double size(@Nullable Quantity quantity, double without) {
+    static double size(@Nullable Quantity quantity, double without) {
         return quantity == null ? without : quantity.si();
-    }
-
-    /** Lighter sections with steel in the zones where they fail alone, such as corners. */
-    private final class Corner {
-
-        private final List<Zone> zones;
-        private final List<String> all;
-
-        Corner(List<Zone> zones, List<String> all) {
-            this.zones = zones;
-            this.all = all;
-        }
-
-        List<SelectionResult.Reinforced> options() {
-            SelectionReinforcement given = request.reinforcement();
-            List<SelectionResult.Reinforced> options = new ArrayList<>();
-            for (int c = 0; given != null && c < request.candidates().size(); c++) {
-                SelectionResult.Reinforced option = option(c, given);
-                if (option != null) {
-                    options.add(option);
-                }
-            }
-            options.sort(
-                    Comparator.comparingDouble(each -> size(each.massWithout(), Double.MAX_VALUE)));
-            return options;
-        }
-
-        private SelectionResult.@Nullable Reinforced option(int c, SelectionReinforcement given) {
-            SectionCandidate candidate = request.candidates().get(c);
-            if (candidate.section().reinforcement() != null) {
-                return null;
-            }
-            Section strong = candidate.section().withReinforcement(given.steel());
-            List<String> names = new ArrayList<>();
-            double utilization = 0;
-            for (int z = 0; z < zones.size(); z++) {
-                Choice alone = find(zones.get(z).passing(), candidate.id());
-                Choice choice = alone == null ? choice(c, strong, z) : alone;
-                if (!choice.passes()) {
-                    return null;
-                }
-                if (alone == null) {
-                    names.add(zones.get(z).zone());
-                }
-                utilization = Math.max(utilization, used(choice));
-            }
-            return names.isEmpty() || names.size() == zones.size()
-                    ? null
-                    : reinforced(candidate, given, names, utilization);
-        }
-
-        private SelectionResult.Reinforced reinforced(
-                SectionCandidate candidate,
-                SelectionReinforcement given,
-                List<String> names,
-                double utilization) {
-            Double mass = candidate.section().massPerLength();
-            Double whole = all.isEmpty() ? null : massOf(all.get(0));
-            boolean compared = mass != null && whole != null;
-            double plain = mass == null ? 0 : mass;
-            double serving = whole == null ? 0 : whole;
-            double with = plain + given.massPerLength();
-            double saved = serving - plain;
-            double added = with - serving;
-            Double total = 0.0;
-            for (SelectionZone zone : request.zones()) {
-                Double length = zone.memberLength();
-                total =
-                        !compared || length == null || total == null
-                                ? null
-                                : (Double)
-                                        (total
-                                                + length
-                                                        * (names.contains(zone.zone())
-                                                                ? -added
-                                                                : saved));
-            }
-            return new SelectionResult.Reinforced(
-                    candidate.id(),
-                    names,
-                    utilization,
-                    mass == null ? null : Quantity.of(Dimension.LINE_MASS, mass),
-                    mass == null ? null : Quantity.of(Dimension.LINE_MASS, with),
-                    compared ? Quantity.of(Dimension.LINE_MASS, saved) : null,
-                    compared ? Quantity.of(Dimension.LINE_MASS, added) : null,
-                    total == null ? null : Quantity.of(Dimension.MASS, total));
-        }
-
-        private @Nullable Double massOf(String id) {
-            return request.candidates().stream()
-                    .filter(each -> each.id().equals(id))
-                    .findFirst()
-                    .map(each -> each.section().massPerLength())
-                    .orElse(null);
-        }
     }
 }

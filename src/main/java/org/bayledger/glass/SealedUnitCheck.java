@@ -3,6 +3,7 @@ package org.bayledger.glass;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.bayledger.check.AllowableLoad;
 import org.bayledger.check.FaultsException;
@@ -195,18 +196,13 @@ final class SealedUnitCheck {
                 .toList();
     }
 
-    /** What a pane uses of its resistance. */
-    private interface Use {
-        double of(int pane);
-    }
-
     private void add(
             SealedUnit.@Nullable Climate climate,
             @Nullable PressureSign sign,
             State state,
             List<Member> members,
             double ambient,
-            Use use) {
+            IntToDoubleFunction use) {
         List<SealedUnitResult.PaneState> panes = new ArrayList<>();
         List<@Nullable Double> middles = new ArrayList<>();
         double greatest = 0;
@@ -220,7 +216,7 @@ final class SealedUnitCheck {
             }
             double middle =
                     Math.copySign(member.bending().respond(pressure).centreDeflection(), pressure);
-            double used = use.of(i);
+            double used = use.applyAsDouble(i);
             greatest = Math.max(greatest, used);
             middles.add(middle);
             panes.add(

@@ -12,6 +12,7 @@ import org.bayledger.anchorage.Movement;
 import org.bayledger.anchorage.SlotResult;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Verdict;
+import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
 /** The anchorage of one bay, with the reactions that its verticals put on each anchor. */
@@ -184,14 +185,7 @@ final class AnchorageReview {
                                     + " what it may carry is not known."));
         }
         if (verticals.isOpenAtCorner()) {
-            open.add(
-                    Finding.action(
-                            "CORNER_FORCE_NOT_IN_THE_NUMBERS",
-                            pointer + "/cornerReturns",
-                            "A vertical of this bay stands at an outside corner of the building and"
-                                    + " carries, or may carry, the wall round the corner: its force"
-                                    + " on this anchor parallel to the wall is not in the"
-                                    + " numbers."));
+            open.add(corner(anchor, fixed));
         }
         if (verticals.isOpenAbove()) {
             open.add(
@@ -203,6 +197,28 @@ final class AnchorageReview {
                                     + " all in the numbers."));
         }
         return open;
+    }
+
+    /** That wind round a corner pushes an anchor parallel to the wall as well. */
+    private Finding corner(Anchor anchor, boolean fixed) {
+        Double force = verticals.sideways(anchor);
+        String weight =
+                fixed ? " Nor is the weight of the wall round the corner in what it carries." : "";
+        return Finding.action(
+                "CORNER_FORCE_NOT_IN_THE_NUMBERS",
+                pointer + "/cornerReturns",
+                force == null
+                        ? "A vertical of this bay stands at a corner of the building and carries,"
+                                + " or may carry, the wall round the corner: its force on this"
+                                + " anchor parallel to the wall is not in the numbers."
+                                + weight
+                        : "A vertical of this bay carries the wall round a corner of the building:"
+                                + " wind there pushes this anchor parallel to the wall with up to "
+                                + context.reporting.text(Dimension.FORCE, force)
+                                + ", at the same time as the wind on this elevation. What the"
+                                + " anchor may carry in that direction, and in both at once, was"
+                                + " not given: have it designed for both."
+                                + weight);
     }
 
     private static @Nullable Double greater(@Nullable Double one, @Nullable Double other) {

@@ -44,8 +44,8 @@ import org.jspecify.annotations.Nullable;
  * @param seals its internal seals; grid, load and neighbours come from the review
  * @param expansionJoints vertical joints at its edges or inside it that let the wall move along
  *     itself
- * @param cornerReturns what its verticals at outside corners of the building carry of the wall
- *     round the corner
+ * @param cornerReturns what its verticals at corners of the building carry of the wall round the
+ *     corner
  */
 public record Bay(
         @Pattern(regexp = ReviewDocument.ID, message = ReviewDocument.ID_RULE) String id,
@@ -150,12 +150,12 @@ public record Bay(
         return at;
     }
 
-    /** Width of wall round the corner at one of its edges, m, or null where it was not said. */
-    @Nullable Double cornerReturn(CornerReturn.Side side) {
+    /** What its vertical at one of its edges carries round the corner, or null where not said. */
+    @Nullable CornerReturn cornerReturn(CornerReturn.Side side) {
         if (cornerReturns != null) {
             for (CornerReturn corner : cornerReturns) {
                 if (corner.side() == side) {
-                    return corner.tributaryWidth();
+                    return corner;
                 }
             }
         }

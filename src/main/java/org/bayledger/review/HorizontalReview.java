@@ -13,6 +13,7 @@ import org.bayledger.framing.FramingResult;
 import org.bayledger.framing.GlassEdge;
 import org.bayledger.framing.PointLoad;
 import org.bayledger.framing.Section;
+import org.bayledger.framing.SectionCandidate;
 import org.jspecify.annotations.Nullable;
 
 import java.util.ArrayList;
@@ -31,6 +32,7 @@ final class HorizontalReview {
     private final String pointer;
     private final LiteReview lites;
     private final @Nullable Section section;
+    private final List<SectionCandidate> others;
     private final List<Checked> items = new ArrayList<>();
 
     HorizontalReview(ReviewContext context, Bay bay, String pointer, LiteReview lites) {
@@ -40,6 +42,7 @@ final class HorizontalReview {
         this.lites = lites;
         Horizontal named = bay.horizontal();
         section = context.section(named == null ? null : named.section());
+        others = context.horizontalSections;
         int lines = bay.rows().size() + 1;
         for (int line = 1; line <= lines; line++) {
             boolean shimmed = line == 1 && bay.sillSupport() == BlockSupport.Kind.SHIMMED_SILL;
@@ -117,7 +120,8 @@ final class HorizontalReview {
         List<Checked> wind = new ArrayList<>();
         List<Checked> dead = new ArrayList<>();
         for (int column = 1; column <= bay.columns().size(); column++) {
-            DeadLoad weight = null;
+            // no glass stands on the head: its own weight bends it all the same
+            DeadLoad weight = line > bay.rows().size() ? new DeadLoad(null, null) : null;
             if (line <= bay.rows().size()) {
                 Checked underGlass = underGlass(id, line, column, of);
                 dead.add(underGlass);
@@ -183,7 +187,8 @@ final class HorizontalReview {
                                             context.deflectionRule,
                                             weight,
                                             context.deflectionLoadFactor);
-                            FramingResult result = FramingCheck.run(request, context.reporting);
+                            FramingResult result =
+                                    FramingCheck.run(request, context.reporting, others);
                             return new Checked.Ran(request, result, result.outcome());
                         });
         return own.isEmpty() ? checked : checked.atLeast(Verdict.UNDETERMINED);
@@ -272,7 +277,8 @@ final class HorizontalReview {
                                             context.deflectionRule,
                                             null,
                                             null);
-                            FramingResult result = FramingCheck.run(request, context.reporting);
+                            FramingResult result =
+                                    FramingCheck.run(request, context.reporting, others);
                             return new Checked.Ran(request, result, result.outcome());
                         });
         return placed ? checked : checked.atLeast(Verdict.UNDETERMINED);

@@ -1,10 +1,15 @@
 package org.bayledger.review;
 
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import org.bayledger.check.Reporting;
 import org.bayledger.framing.DeflectionRule;
 import org.bayledger.framing.Section;
+import org.bayledger.framing.SectionCandidate;
 import org.bayledger.glass.SealedUnit;
 import org.bayledger.glazing.GlassBuildUp;
 import org.bayledger.wind.SitePressures;
@@ -23,6 +28,12 @@ final class ReviewContext {
     /** The site's explicit share of the strength-level wind for deflections; null: none chosen. */
     final @Nullable Double deflectionLoadFactor;
 
+    /** The sections of the document that verticals are made of somewhere. */
+    final List<SectionCandidate> verticalSections;
+
+    /** The sections of the document that horizontals are made of somewhere. */
+    final List<SectionCandidate> horizontalSections;
+
     private final Map<String, GlassType> glass = new HashMap<>();
     private final Map<String, Section> sections = new HashMap<>();
     private final Map<String, Double> widths = new HashMap<>();
@@ -34,6 +45,8 @@ final class ReviewContext {
         document.elevations().forEach(face -> widths.put(face.id(), face.width()));
         document.glass().forEach(type -> glass.put(type.id(), type));
         document.metal().forEach(type -> sections.put(type.id(), type.section()));
+        verticalSections = named(document, ReviewContext::ofVerticals);
+        horizontalSections = named(document, ReviewContext::ofHorizontals);
         wind = new WallWind(document, reporting);
         deflectionRule =
                 wind.scheme() == ZoneScheme.EN ? DeflectionRule.EN_13830 : DeflectionRule.IBC;
@@ -58,15 +71,37 @@ final class ReviewContext {
         return id == null ? null : sections.get(id);
     }
 
-    /** Whether a place on an elevation is an outside corner of the building. */
-    boolean isOutsideCorner(String elevation, double at) {
+    private static @Nullable String ofVerticals(Bay bay) {
+        return bay.mullion() == null ? null : bay.mullion().section();
+    }
+
+    private static @Nullable String ofHorizontals(Bay bay) {
+        return bay.horizontal() == null ? null : bay.horizontal().section();
+    }
+
+    private static List<SectionCandidate> named(
+            ReviewDocument document, Function<Bay, @Nullable String> of) {
+        Set<String> names = new HashSet<>();
+        for (Bay bay : document.bays()) {
+            String name = of.apply(bay);
+            if (name != null) {
+                names.add(name);
+            }
+        }
+        return document.metal().stream()
+                .filter(type -> names.contains(type.id()))
+                .map(type -> new SectionCandidate(type.id(), null, type.section()))
+                .toList();
+    }
+
+    /** The corner of the building at a place on an elevation, or null where the wall runs on. */
+    @Nullable Corner corner(String elevation, double at) {
         return document.elevations().stream()
                 .filter(face -> face.id().equals(elevation))
-                .anyMatch(
-                        face ->
-                                (face.cornerAtLeft() && at <= Layout.TOUCH)
-                                        || (face.cornerAtRight()
-                                                && at >= face.width() - Layout.TOUCH));
+                .flatMap(face -> face.allCorners().stream())
+                .filter(corner -> Math.abs(corner.at() - at) <= Layout.TOUCH)
+                .findFirst()
+                .orElse(null);
     }
 
     /** Width of an elevation, m. */

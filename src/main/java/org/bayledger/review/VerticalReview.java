@@ -1,7 +1,9 @@
 package org.bayledger.review;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import org.bayledger.anchorage.Anchor;
 import org.bayledger.check.AllowableLoad;
@@ -15,8 +17,8 @@ import org.bayledger.framing.FramingRequest;
 import org.bayledger.framing.FramingResult;
 import org.bayledger.framing.GlassEdge;
 import org.bayledger.framing.Section;
+import org.bayledger.framing.SectionCandidate;
 import org.bayledger.framing.TributaryArea;
-import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
 /** The verticals of one bay under wind, and what they hand on to the anchors. */
@@ -30,6 +32,7 @@ final class VerticalReview {
     private final List<VerticalRun> own = new ArrayList<>();
     private boolean open;
     private boolean corner;
+    private final Map<String, Double> sideways = new HashMap<>();
     private final @Nullable MullionLine line;
 
     VerticalReview(ReviewContext context, Bay bay, String pointer, VerticalRuns runs) {
@@ -100,9 +103,17 @@ final class VerticalReview {
         return open;
     }
 
-    /** Whether a vertical at a corner carries wall round it that is not in the numbers. */
+    /** Whether a vertical at a corner carries, or may carry, wall round it. */
     boolean isOpenAtCorner() {
         return corner;
+    }
+
+    /**
+     * Greatest force that wind round a corner puts on an anchor parallel to the wall, N, or null
+     * where none was found.
+     */
+    @Nullable Double sideways(Anchor anchor) {
+        return sideways.get(anchor.id());
     }
 
     /** How the verticals are held, or null where it is not known. */
@@ -131,7 +142,9 @@ final class VerticalReview {
                     pointer + "/mullion/supports",
                     "Neither anchors nor supports were given for the verticals of this bay.");
         }
-        double width = vertical.tributaryWidth();
+        CornerVertical turning = CornerVertical.of(context, bay, pointer, vertical);
+        Layout.Vertical face = turning == null ? vertical : turning.ownFace();
+        double width = face.tributaryWidth();
         double span = held.shortestSpan();
         double foot = bay.sill() + held.start();
         WallWind.Seen seen =
@@ -139,37 +152,46 @@ final class VerticalReview {
                         pointer,
                         new WallWind.Patch(
                                 bay.elevation(),
-                                vertical.at() - vertical.left(),
-                                vertical.at() + vertical.right(),
+                                vertical.at() - face.left(),
+                                vertical.at() + face.right(),
                                 foot,
                                 foot + held.length(),
                                 context.wind.effectiveWindArea(span, width)));
         List<Finding> own = new ArrayList<>(held.findings());
         edgeOfWall(vertical, own);
-        boolean cornered = roundTheCorner(vertical, own);
-        corner |= cornered;
         AllowableLoad load = seen.load().allowable(new Trace(TraceLevel.GOVERNING));
         StackLoad above = StackLoad.on(context, bay, vertical, runs, load, pointer);
         own.addAll(above.findings());
         open |= !above.known();
+        CornerVertical.Sideways side = null;
+        if (turning != null && !Double.valueOf(0).equals(turning.width())) {
+            side = turning.sideways(held, section, above.area() > 0 || !above.known());
+            own.add(side.finding());
+            side.forces().forEach((anchor, force) -> sideways.merge(anchor, force, Math::max));
+            corner = true;
+        }
+        double stress = side == null ? 0 : side.stress();
         FoundForces found = new FoundForces(held);
         Supplier<FramingRequest> request =
-                () ->
-                        new FramingRequest(
-                                Axis.WIND,
-                                held.supports(),
-                                held.hinges(),
-                                held.length(),
-                                width,
-                                section,
-                                seen.load(),
-                                null,
-                                null,
-                                glassEdges(vertical, held),
-                                null,
-                                context.deflectionRule,
-                                null,
-                                context.deflectionLoadFactor);
+                () -> {
+                    FramingRequest alone =
+                            new FramingRequest(
+                                    Axis.WIND,
+                                    held.supports(),
+                                    held.hinges(),
+                                    held.length(),
+                                    width,
+                                    section,
+                                    seen.load(),
+                                    null,
+                                    null,
+                                    glassEdges(vertical, held),
+                                    null,
+                                    context.deflectionRule,
+                                    null,
+                                    context.deflectionLoadFactor);
+                    return stress > 0 ? alone.withConcurrentBendingStress(stress) : alone;
+                };
         Checked checked = check(id, seen, own, request, found);
         if (above.area() > 0) {
             double tip = bay.height() - held.start();
@@ -178,8 +200,14 @@ final class VerticalReview {
                     check(id, seen, own, () -> request.get().withTributaryAreas(areas), found);
             checked = Checked.governing(List.of(carrying, checked));
         }
-        keep(vertical, held, load, request, found, seen.wind());
-        return held.certain() && above.known() && !cornered
+        if (side != null && side.request() != null && side.result() != null) {
+            Checked.Ran ran =
+                    new Checked.Ran(side.request(), side.result(), side.result().outcome());
+            Checked parallel = Checked.run(id, "framing", pointer, side.seen(), own, () -> ran);
+            checked = Checked.governing(List.of(checked, parallel));
+        }
+        keep(face, held, load, request, found, seen.wind());
+        return held.certain() && above.known() && (side == null || side.known())
                 ? checked
                 : checked.atLeast(Verdict.UNDETERMINED);
     }
@@ -198,7 +226,13 @@ final class VerticalReview {
                 own,
                 () -> {
                     FramingRequest of = request.get();
-                    FramingResult result = FramingCheck.run(of, context.reporting);
+                    // round a corner another section would be stressed otherwise as well
+                    boolean alone = of.concurrentBendingStress() == null;
+                    FramingResult result =
+                            FramingCheck.run(
+                                    of,
+                                    context.reporting,
+                                    alone ? context.verticalSections : List.<SectionCandidate>of());
                     found.of(bay, result);
                     return new Checked.Ran(of, result, result.outcome());
                 });
@@ -244,39 +278,6 @@ final class VerticalReview {
                                     + " only. Where the wall goes on there, give the bay that"
                                     + " stands there."));
         }
-    }
-
-    /** Whether wind from round an outside corner comes onto a vertical, or may. */
-    private boolean roundTheCorner(Layout.Vertical vertical, List<Finding> own) {
-        if (!context.isOutsideCorner(bay.elevation(), vertical.at())) {
-            return false;
-        }
-        boolean left = vertical.number() == 1;
-        Double width = bay.cornerReturn(left ? CornerReturn.Side.LEFT : CornerReturn.Side.RIGHT);
-        if (width != null && width == 0) {
-            return false;
-        }
-        own.add(
-                width == null
-                        ? Finding.action(
-                                "CORNER_RETURN_NOT_GIVEN",
-                                pointer + "/cornerReturns",
-                                "This vertical stands at an outside corner of the building, and it"
-                                        + " was not said whether it carries the wall round the"
-                                        + " corner as well: it was checked for the wind on its own"
-                                        + " elevation only. Give cornerReturns; a tributaryWidth of"
-                                        + " 0 where another vertical carries that wall.")
-                        : Finding.action(
-                                "CORNER_VERTICAL_CARRIES_TWO_FACES",
-                                pointer + "/cornerReturns",
-                                "This vertical carries "
-                                        + context.reporting.text(Dimension.DISTANCE, width)
-                                        + " of wall round the corner as well: wind there bends it"
-                                        + " parallel to this elevation and pushes its anchors"
-                                        + " sideways, at the same time as the wind on this one."
-                                        + " Neither is in the numbers; an engineer has to check it"
-                                        + " for both faces at once."));
-        return true;
     }
 
     /** The edges of the lites on both sides of a vertical. */

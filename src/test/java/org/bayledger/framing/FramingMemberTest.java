@@ -239,6 +239,11 @@ class FramingMemberTest {
         assertThat(part.bendingStress().si() / KSI)
                 .isCloseTo(Math.max(atEnd, 43.2 * distance / transformed), within(1e-6));
         assertThat(part.bendingStress().si() / KSI).isCloseTo(atEnd, within(1e-6));
+        // alone below it or above it only
+        for (String end : List.of(",\"from\":\"3 ft\"", ",\"to\":\"9 ft\"")) {
+            FramingResult once = run(member(PLAIN + steel.formatted(end), WIDTH));
+            assertThat(once.bendingStress().si() / KSI).isCloseTo(atEnd, within(1e-6));
+        }
         // the second moment of area needed beside the steel just keeps the limit
         double needed = part.requiredSecondMomentOfArea().si() / Math.pow(INCH, 4);
         FramingResult again =
@@ -316,6 +321,18 @@ class FramingMemberTest {
         assertThat(both.outcome().verdict()).isEqualTo(Verdict.EXCEEDED);
         assertThat(both.requiredSectionModulus().si() / Math.pow(INCH, 3))
                 .isCloseTo(43.2 / (allowable - 2.7), within(1e-6));
+    }
+
+    /** Stresses add up by size: a force that lifts the member is no relief from wind. */
+    @Test
+    void whatLiftsIsAddedAsWell() {
+        String more =
+                WIDTH
+                        + "\"deadLoad\":{\"pointLoads\":[{\"at\":\"3 ft\",\"force\":\"%1$s150 lbf\"},{\"at\":\"9 ft\",\"force\":\"%1$s150 lbf\"}]},";
+        FramingResult down = run(member(BOTH_AXES, more.formatted("")));
+        FramingResult up = run(member(BOTH_AXES, more.formatted("-")));
+        assertThat(up.stressUtilization()).isCloseTo(down.stressUtilization(), within(1e-12));
+        assertThat(up.stressUtilization()).isCloseTo(17.1 / (25 / 1.65), within(1e-9));
     }
 
     /** A weight off the middle peaks elsewhere than the wind: the sum is taken place by place. */

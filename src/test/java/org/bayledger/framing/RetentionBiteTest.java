@@ -47,6 +47,25 @@ class RetentionBiteTest {
         assertThat(lost.outcome().remedies()).isEmpty();
     }
 
+    /** Screws at 1.5 times what they may, bite at 0.9: closer screws pass, and the bite governs. */
+    @Test
+    void screwsAndBiteAreToldApart() {
+        RetentionResult failed =
+                run(GASKET.formatted("0.2 in").replace("\"400 lbf\"", "\"100 lbf\""));
+        assertThat(failed.outcome().utilization()).isCloseTo(1.5, within(1e-9));
+        assertThat(failed.outcome().findings())
+                .extracting(Finding::code)
+                .containsExactly("RETENTION_EXCEEDED");
+        assertThat(failed.outcome().remedies().get(0).utilization()).isCloseTo(1, within(1e-9));
+        RetentionResult both =
+                run(GASKET.formatted("0.6 in").replace("\"400 lbf\"", "\"100 lbf\""));
+        assertThat(both.outcome().utilization()).isCloseTo(0.85 / 0.5, within(1e-9));
+        assertThat(both.outcome().findings())
+                .filteredOn(finding -> finding.code().equals("RETENTION_EXCEEDED"))
+                .extracting(Finding::text)
+                .allSatisfy(text -> assertThat(text).contains("1.5 times"));
+    }
+
     @Test
     void biteGoesWithItsLeastValue() {
         assertThatThrownBy(

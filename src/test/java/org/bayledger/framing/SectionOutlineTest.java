@@ -53,6 +53,29 @@ class SectionOutlineTest {
         assertThat(tube.askew()).isFalse();
     }
 
+    /**
+     * Box 4 x 6 with a hole of 1 x 2 off its middle, run round in either sense: centroid and second
+     * moments of the box less those of the hole, each moved by its distance (Steiner).
+     */
+    @Test
+    void holeOffTheMiddleMovesTheCentroid() {
+        double area = 24 - 2;
+        double x = (24 * 2 - 2 * 3) / area;
+        double y = (24 * 3 - 2 * 4.5) / area;
+        double inertia = 72 + 24 * Math.pow(3 - y, 2) - (8.0 / 12 + 2 * Math.pow(4.5 - y, 2));
+        double product = 24 * (2 - x) * (3 - y) - 2 * (3 - x) * (4.5 - y);
+        OutlineRing hole = box(true, 2.5, 3.5, 1, 2);
+        OutlineRing turned = ring(true, 2.5, 3.5, 2.5, 5.5, 3.5, 5.5, 3.5, 3.5);
+        for (OutlineRing each : List.of(hole, turned)) {
+            SectionOutline outline = SectionOutline.of(List.of(box(false, 0, 0, 4, 6), each));
+            assertThat(outline.area().area()).isCloseTo(area, within(1e-12));
+            assertThat(outline.area().centroidX()).isCloseTo(x, within(1e-12));
+            assertThat(outline.area().centroidY()).isCloseTo(y, within(1e-12));
+            assertThat(outline.area().aboutX()).isCloseTo(inertia, within(1e-10));
+            assertThat(outline.area().product()).isCloseTo(product, within(1e-10));
+        }
+    }
+
     /** I of two flanges 4 x 0.5 and a web 5 x 0.25: (B H^3 - (B - t) h^3) / 12; Iy likewise. */
     @Test
     void doublySymmetricI() {

@@ -81,10 +81,65 @@ class SystemSelectionTest {
         assertThat(option.addedPerLength().si() / LB_PER_FT).isCloseTo(3.4, within(1e-9));
         assertThat(option.saved().si() / 0.45359237)
                 .isCloseTo(1.1 * 2400 - 3.4 * 400, within(1e-6));
-        assertThat(option.utilization()).isLessThanOrEqualTo(1);
+        // V6 alone in zone 4 governs over V6 with steel in zone 5
+        assertThat(option.utilization()).isCloseTo(8.57 / 11.2, within(0.003));
+        assertThat(result.outcome().findings())
+                .filteredOn(finding -> finding.code().equals("REINFORCEMENT_SAVES"))
+                .extracting(Finding::text)
+                .containsExactly(
+                        "V6 with steel in zone 5 saves 1.1 lb/ft in the other zones against V7 and"
+                                + " adds 3.4 lb/ft in zone 5: 1280 lb less over all members.");
         assertThat(result.outcome().findings())
                 .extracting(Finding::code)
                 .contains("REINFORCEMENT_SAVES", "ONE_SECTION_SERVES_ALL_ZONES");
+    }
+
+    /** Where the corner is long, steel costs more than it saves: 1.1 x 2400 < 3.4 x 1200. */
+    @Test
+    void steelThatCostsMoreThanItSavesIsNotSaidToSave() throws IOException {
+        SelectionResult result = run(example().replace("\"400 ft\"", "\"1200 ft\""));
+        assertThat(result.reinforced().get(0).saved().si()).isNegative();
+        assertThat(result.outcome().findings())
+                .extracting(Finding::code)
+                .doesNotContain("REINFORCEMENT_SAVES");
+        SelectionResult untold = run(example().replace(", \"memberLength\": \"400 ft\"", ""));
+        assertThat(untold.reinforced().get(0).saved()).isNull();
+        assertThat(untold.outcome().findings())
+                .filteredOn(finding -> finding.code().equals("REINFORCEMENT_SAVES"))
+                .extracting(Finding::text)
+                .allSatisfy(text -> assertThat(text).contains("memberLength"));
+    }
+
+    /**
+     * The stiffest is the lightest here, and depth and name break ties; those that fail come with
+     * the least loaded first. In zone 5 V5 and V6 fail by 14.28/6.5 and 14.28/11.2.
+     */
+    @Test
+    void lightestComesFirstAndLeastLoadedOfThoseThatFail() throws IOException {
+        SelectionResult result = run(example().replace("4.2 lb/ft", "2.9 lb/ft"));
+        assertThat(result.zones().get(0).passing())
+                .extracting(SelectionResult.Choice::id)
+                .containsExactly("V7", "V6");
+        assertThat(result.zones().get(1).others())
+                .extracting(SelectionResult.Choice::id)
+                .containsExactly("V6", "V5");
+        assertThat(result.zones().get(1).others().get(0).utilization())
+                .isCloseTo(14.28 / 11.2, within(0.003));
+        assertThat(result.zones().get(1).others().get(1).utilization())
+                .isCloseTo(14.28 / 6.5, within(0.005));
+        assertThat(
+                        result.zones().get(1).others().get(1).requiredSectionModulus().si()
+                                / Math.pow(0.0254, 3))
+                .isCloseTo(45 * 5 * 12.5 * 12.5 / 8 * 12 / 15_200, within(1e-6));
+        SelectionResult tied = run(example().replace("4.2 lb/ft", "3.1 lb/ft"));
+        assertThat(tied.zones().get(0).passing())
+                .extracting(SelectionResult.Choice::id)
+                .containsExactly("V6", "V7");
+        SelectionResult deeper =
+                run(example().replace("4.2 lb/ft", "3.1 lb/ft").replace("\"6 in\"", "\"8 in\""));
+        assertThat(deeper.zones().get(0).passing())
+                .extracting(SelectionResult.Choice::id)
+                .containsExactly("V7", "V6");
     }
 
     @Test

@@ -210,32 +210,6 @@ class StackedBaysTest {
                 .doesNotContain("NO_JOINT_BETWEEN_DEAD_LOAD_ANCHORS");
     }
 
-    /**
-     * The jamb at 0 ft stands at a corner of the building: the document has to say what it bears.
-     */
-    @Test
-    void verticalAtACornerIsNotJudgedByOneFaceAlone() {
-        Map<String, Object> unsaid = demo(2);
-        element(unsaid, "bays", 0).remove("cornerReturns");
-        ReviewResult result = review(unsaid);
-        assertThat(item(result, "N-201/mullion/1", "framing").verdict())
-                .isEqualTo(Verdict.UNDETERMINED);
-        assertThat(codes(result, "N-201/mullion/1")).containsExactly("CORNER_RETURN_NOT_GIVEN");
-        assertThat(codes(result, "N-201/anchor/L2"))
-                .containsExactly("CORNER_FORCE_NOT_IN_THE_NUMBERS");
-        assertThat(item(result, "N-201/mullion/2", "framing").verdict())
-                .isEqualTo(Verdict.SATISFIED);
-        element(unsaid, "bays", 0)
-                .put("cornerReturns", List.of(Map.of("side", "LEFT", "tributaryWidth", "2.5 ft")));
-        ReviewResult both = review(unsaid);
-        assertThat(item(both, "N-201/mullion/1", "framing").verdict())
-                .isEqualTo(Verdict.UNDETERMINED);
-        assertThat(codes(both, "N-201/mullion/1"))
-                .containsExactly("CORNER_VERTICAL_CARRIES_TWO_FACES");
-        assertThat(item(review(demo(2)), "N-201/mullion/1", "framing").verdict())
-                .isEqualTo(Verdict.SATISFIED);
-    }
-
     @Test
     void expansionJointsOfABayAreChecked() {
         Map<String, Object> tree = demo(2);
