@@ -80,6 +80,50 @@ public final class SlotFlow {
     }
 
     /**
+     * Flow with friction and exit loss in series: the root q of dp = a q + b q^2 with a = dp / Qv
+     * and b = dp / Qo^2, Qv the viscous and Qo the orifice flow; never above either.
+     *
+     * @param coefficient Cd, discharge coefficient
+     * @param gap g, m
+     * @param length L, m
+     * @param depth t, m
+     * @param pressure dp, Pa
+     * @param fluid what flows
+     * @return Q, m3/s
+     */
+    public static double series(
+            double coefficient,
+            double gap,
+            double length,
+            double depth,
+            double pressure,
+            Fluid fluid) {
+        double orifice = orifice(coefficient, gap * length, pressure, fluid);
+        double viscous = viscous(gap, length, depth, pressure, fluid);
+        if (orifice == 0 || viscous == 0) {
+            return 0;
+        }
+        // q = 2 / (1/Qv + sqrt(1/Qv^2 + 4/Qo^2)), the form without a difference of near numbers
+        return 2 / (1 / viscous + Math.hypot(1 / viscous, 2 / orifice));
+    }
+
+    /**
+     * The greatest pressure that the surface of a liquid spanning a hole can hold back: the pull of
+     * the surface along the rim over the area of the hole, pc = gamma P / A, which is 4 gamma / d
+     * for a round hole and 2 gamma / s for a long slot of width s.
+     *
+     * @param perimeter P, m
+     * @param area A, m2
+     * @param surfaceTension gamma, N/m
+     * @return pc, Pa
+     */
+    public static double rimThreshold(double perimeter, double area, double surfaceTension) {
+        require(perimeter > 0 && area > 0, "the perimeter and the area must be greater than zero");
+        require(surfaceTension > 0, "the surface tension must be greater than zero");
+        return surfaceTension * perimeter / area;
+    }
+
+    /**
      * The greatest pressure that the curved surface of a wetting liquid in a slot can hold back at
      * the far edge (Young and Laplace, one radius of curvature g/2): pc = 2 gamma / g.
      *

@@ -115,9 +115,10 @@ final class SealReview {
     /** What the seals leave out and the rest of the bay tells. */
     private SealDetails completed(SealDetails given) {
         return given.within(
-                given.splices() == null ? splices(given) : given.splices(),
-                stackJoints(given),
-                continuous(given));
+                        given.splices() == null ? splices(given) : given.splices(),
+                        stackJoints(given),
+                        continuous(given))
+                .atLevel(bay.sill());
     }
 
     private List<Edge> continuous(SealDetails given) {

@@ -1,5 +1,6 @@
 package org.bayledger.seals;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -50,6 +51,7 @@ import org.jspecify.annotations.Nullable;
  * @param sausageVolume nominal content of a sausage, m3; 600 mL where absent
  * @param inspection how sure an inspection of a sample of the joints is to be; no plan where absent
  * @param missedJoint a joint known to be unsealed; it counts in the verdict
+ * @param waterAndAir what drives water and air, how it drains, and what was found on site
  */
 public record SealDetails(
         Drainage drainage,
@@ -87,7 +89,8 @@ public record SealDetails(
         @Measured(value = Dimension.VOLUME, sign = Measured.Sign.POSITIVE, min = 1e-5, max = 1)
                 @Nullable Double sausageVolume,
         @Nullable Inspection inspection,
-        @Nullable MissedJoint missedJoint) {
+        @Nullable MissedJoint missedJoint,
+        @JsonUnwrapped @Nullable WaterAndAir waterAndAir) {
 
     public SealDetails {
         splices = splices == null ? null : List.copyOf(splices);
@@ -147,18 +150,32 @@ public record SealDetails(
 
     /** The same with end dams of another height, m. */
     SealDetails withEndDamHeight(double height) {
-        return with(splices, stackJoints, continuousEdges, height, missedJoint);
+        return with(splices, stackJoints, continuousEdges, height, missedJoint, waterAndAir);
     }
 
     /** The same with another unsealed joint. */
     SealDetails withMissedJoint(MissedJoint joint) {
-        return with(splices, stackJoints, continuousEdges, endDamHeight, joint);
+        return with(splices, stackJoints, continuousEdges, endDamHeight, joint, waterAndAir);
     }
 
     /** The same with other heights of splices and stack joints and other continuous edges. */
     public SealDetails within(
             @Nullable List<Double> spliced, @Nullable List<Double> stacked, List<Edge> continuous) {
-        return with(spliced, stacked, continuous, endDamHeight, missedJoint);
+        return with(spliced, stacked, continuous, endDamHeight, missedJoint, waterAndAir);
+    }
+
+    /** The same with the level of the sill, m, where stack effect needs one and none was given. */
+    public SealDetails atLevel(double level) {
+        return waterAndAir == null ? this : withWaterAndAir(waterAndAir.withSillLevel(level));
+    }
+
+    /** The same with other things said of water and air. */
+    SealDetails withWaterAndAir(WaterAndAir other) {
+        return with(splices, stackJoints, continuousEdges, endDamHeight, missedJoint, other);
+    }
+
+    WaterAndAir waterAndAirOrNone() {
+        return waterAndAir == null ? WaterAndAir.NONE : waterAndAir;
     }
 
     private SealDetails with(
@@ -166,7 +183,8 @@ public record SealDetails(
             @Nullable List<Double> stacked,
             @Nullable List<Edge> continuous,
             @Nullable Double height,
-            @Nullable MissedJoint joint) {
+            @Nullable MissedJoint joint,
+            @Nullable WaterAndAir water) {
         return new SealDetails(
                 drainage,
                 bead,
@@ -193,6 +211,7 @@ public record SealDetails(
                 perimeterSealant,
                 sausageVolume,
                 inspection,
-                joint);
+                joint,
+                water);
     }
 }

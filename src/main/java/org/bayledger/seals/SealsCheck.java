@@ -1,10 +1,7 @@
 package org.bayledger.seals;
 
-import static org.bayledger.quantity.Constants.INCH;
-
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.bayledger.check.AllowableLoad;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
@@ -15,17 +12,18 @@ import org.bayledger.check.Trace;
 import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
-import org.bayledger.quantity.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The internal seals of a frame: joints, order, sealant, water test and the price of a missed one.
  *
- * <p>The verdict rests on three things. The head of water at the test pressure must not exceed the
- * height of the sill's end dams. A joint known to be unsealed must let through neither more water
- * than counts as no leakage nor more air than the whole frame may leak; an illustrative joint
- * counts for nothing. And every kind of joint must have been counted, both signs of wind called out
- * and the end dams' height given: else the answer is UNDETERMINED.
+ * <p>The verdict rests on these things. The head of water at the test pressure, and at what drives
+ * water where that is given, must not exceed the height of the sill's end dams. A chamber must keep
+ * its limit and weeps must drain their flow, where these are given. Observed joints must not leak
+ * too much together, and what they leak must be computed. A joint known to be unsealed must let
+ * through neither more water than counts as no leakage nor more air than the whole frame may leak;
+ * an illustrative joint counts for nothing. And every kind of joint must have been counted, both
+ * signs of wind called out and the end dams' height given: else the answer is UNDETERMINED.
  */
 public final class SealsCheck {
 
@@ -42,11 +40,10 @@ public final class SealsCheck {
         if (result.outcome().verdict() != Verdict.EXCEEDED) {
             return result;
         }
-        return assess(request, reporting, remedies(request, result, reporting));
+        return assess(request, reporting, SealsRemedies.of(request, result, reporting));
     }
 
-    private static SealsResult assess(
-            SealsRequest request, Reporting reporting, List<Remedy> remedies) {
+    static SealsResult assess(SealsRequest request, Reporting reporting, List<Remedy> remedies) {
         SealDetails details = request.details();
         Trace trace = new Trace(reporting.trace());
         AllowableLoad load = request.load().allowable(trace);
@@ -63,10 +60,12 @@ public final class SealsCheck {
         UnsealedJoint unsealed =
                 UnsealedFlow.of(request, test == null ? null : test.laboratory(), trace);
 
-        Double dam = damUtilization(details, test);
+        WaterAndAirCheck water =
+                new WaterAndAirCheck(request, load, test, unsealed, takeOff, trace, reporting);
+
         Double missed = details.missedJoint() == null ? null : unsealed.utilization();
         Double utilization =
-                dam == null ? missed : missed == null ? dam : (Double) Math.max(dam, missed);
+                greater(greater(damUtilization(details, test), missed), water.utilization());
         List<Finding> gaps = new ArrayList<>(load.missingSigns("/load"));
         gaps.addAll(counts.findings());
         if (inspection != null) {
@@ -80,12 +79,14 @@ public final class SealsCheck {
                             "The height of the sill's end dams was not given, so that nothing shows"
                                     + " that they hold the head of water at the test pressure."));
         }
+        gaps.addAll(water.gaps());
         Verdict verdict =
                 (gaps.isEmpty() ? Verdict.SATISFIED : Verdict.UNDETERMINED)
                         .and(Verdict.ofUtilization(utilization == null ? 0 : utilization));
         List<Finding> findings = new ArrayList<>(gaps);
         SealFindings.add(findings, request, test, unsealed, takeOff, reporting);
         SealFindings.plan(findings, details, inspection);
+        findings.addAll(water.findings());
         return new SealsResult(
                 new Outcome(
                         verdict,
@@ -110,7 +111,12 @@ public final class SealsCheck {
                 SealSequence.of(details, counts, reporting),
                 takeOff.takeOff(),
                 inspection == null ? null : inspection.plan(),
-                unsealed);
+                unsealed,
+                water.result());
+    }
+
+    private static @Nullable Double greater(@Nullable Double one, @Nullable Double other) {
+        return one == null ? other : other == null ? one : (Double) Math.max(one, other);
     }
 
     private static String caution(WallSystem system) {
@@ -132,39 +138,5 @@ public final class SealsCheck {
         return test == null || details.endDamHeight() == null || !details.holdsWater()
                 ? null
                 : (Double) (test.head() / details.endDamHeight());
-    }
-
-    /** Raises the end dams and seals the missed joint, whichever is needed, and runs it again. */
-    private static List<Remedy> remedies(
-            SealsRequest request, SealsResult result, Reporting reporting) {
-        SealDetails details = request.details();
-        List<Remedy.Change> changes = new ArrayList<>();
-        List<String> sentences = new ArrayList<>();
-        Quantity head = result.waterHead();
-        Double dam = details.endDamHeight();
-        if (head != null && dam != null && head.si() > dam && details.holdsWater()) {
-            boolean customary = reporting.units() == UnitSystem.US;
-            double step = customary ? INCH / 8 : 0.001;
-            double steps = Math.ceil(head.si() / step);
-            String height = customary ? steps / 8 + " in" : (long) steps + " mm";
-            details = details.withEndDamHeight(steps * step);
-            changes.add(new Remedy.Change("/endDamHeight", height));
-            sentences.add("Make the sill's end dams " + height + " high.");
-        }
-        MissedJoint missed = details.missedJoint();
-        if (missed != null && result.unsealedJoint().utilization() > 1) {
-            details = details.withMissedJoint(new MissedJoint(missed.gap(), 0));
-            changes.add(new Remedy.Change("/missedJoint/length", "0 mm"));
-            sentences.add("Open up and seal the missed joint over its whole length.");
-        }
-        Outcome after = assess(request.withDetails(details), reporting, List.of()).outcome();
-        Double utilization = after.utilization();
-        return after.verdict() == Verdict.EXCEEDED || utilization == null
-                ? List.of()
-                : List.of(
-                        new Remedy(
-                                sentences.stream().collect(Collectors.joining(" ")),
-                                changes,
-                                utilization));
     }
 }

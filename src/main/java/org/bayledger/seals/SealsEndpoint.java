@@ -25,7 +25,10 @@ class SealsEndpoint {
                             + " its grid, orders them so that none comes after what hides it, adds"
                             + " up the sealant, says how many to inspect, gives the"
                             + " water test pressure and its head, and estimates the water and air"
-                            + " through an unsealed joint.")
+                            + " through an unsealed joint and through joints as they were found on"
+                            + " site. Where it is given: wind, stack effect and fans together, the"
+                            + " share of pressure left on the outer line of a pressure-equalized"
+                            + " chamber, and what the weeps drain.")
     @PostMapping(
             path = "/v1/checks/internal-seals",
             consumes = MediaType.APPLICATION_JSON_VALUE,

@@ -64,6 +64,8 @@ public record SealsRequest(
                             + " continuousEdges, or leave it out");
         }
         SealSystemInputs.check(faults, columns, rows, details);
+        details.waterAndAirOrNone()
+                .within(faults, columns.size(), rows.size(), details.systemOrDefault());
         faults.throwIfAny();
     }
 

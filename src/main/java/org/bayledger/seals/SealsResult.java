@@ -9,9 +9,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * The internal seals of one frame.
  *
- * @param outcome verdict, utilization (the greater of water head over end-dam height and, where a
- *     missed joint was given, of what passes it over what may pass), findings, remedies, trace and
- *     cautions
+ * @param outcome verdict, utilization (the greatest of water head over end-dam height and, where
+ *     they were given, of what passes a missed joint and observed ones over what may pass, of the
+ *     share on the outer line over its limit and of the head that the weeps need over what they
+ *     have), findings, remedies, trace and cautions
  * @param joints the joints by kind, in the order of their steps
  * @param notCounted kinds that could not be counted from what was given; a finding says what for
  * @param glazingStep step of the same sequence at which the glass is set
@@ -25,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param takeOff sealant and labour as rows of tables
  * @param inspection how many joints to inspect; null where no plan was asked for
  * @param unsealedJoint what one unsealed joint lets through
+ * @param waterAndAir what drives water and air, how the frame drains, and what observed joints cost
  */
 public record SealsResult(
         @JsonUnwrapped Outcome outcome,
@@ -39,7 +41,8 @@ public record SealsResult(
         List<SequenceStep> sequence,
         TakeOff takeOff,
         @Nullable InspectionPlan inspection,
-        UnsealedJoint unsealedJoint) {
+        UnsealedJoint unsealedJoint,
+        @JsonUnwrapped WaterAndAirResult waterAndAir) {
 
     public SealsResult {
         joints = List.copyOf(joints);

@@ -19,9 +19,6 @@ import org.bayledger.quantity.Dimension;
  */
 record TestPressure(double laboratory, double field, double head, boolean capped) {
 
-    private static final String PRACTICE =
-            "specification practice unless given (from memory); methods ASTM E331, E1105";
-
     /**
      * The pressure for a design pressure.
      *
@@ -30,6 +27,7 @@ record TestPressure(double laboratory, double field, double head, boolean capped
      * @param trace receives the steps
      */
     static TestPressure of(double positive, WaterTest rule, Trace trace) {
+        String practice = rule.practiceOrDefault().source();
         double share = rule.shareOrDefault() * positive;
         double floor = rule.floorOrDefault();
         double cap = rule.capOrDefault();
@@ -42,35 +40,35 @@ record TestPressure(double laboratory, double field, double head, boolean capped
                         Dimension.NONE,
                         rule.shareOrDefault(),
                         rule.share() == null ? "default" : "input",
-                        PRACTICE)
+                        practice)
                 .detail(
                         "pmin",
                         "floor of the test pressure",
                         Dimension.PRESSURE,
                         floor,
                         rule.floor() == null ? "default" : "input",
-                        PRACTICE)
+                        practice)
                 .detail(
                         "pmax",
                         "cap of the test pressure",
                         Dimension.PRESSURE,
                         cap,
                         rule.cap() == null ? "default" : "input",
-                        PRACTICE)
+                        practice)
                 .step(
                         "pt",
                         "water test pressure",
                         Dimension.PRESSURE,
                         laboratory,
                         "min(pmax, max(pmin, s p+))",
-                        PRACTICE)
+                        practice)
                 .detail(
                         "pf",
                         "water test pressure on site",
                         Dimension.PRESSURE,
                         field,
                         "2/3 pt",
-                        PRACTICE)
+                        practice)
                 .step(
                         "h",
                         "height of water that pt holds",

@@ -112,6 +112,22 @@ final class UnsealedFlow {
                         allowedAir,
                         "limit on air leakage x area of the frame",
                         "specification practice unless given; method ASTM E283 (from memory)");
+        LeakRange waterRange =
+                testPressure == null
+                        ? null
+                        : LeakRange.of(
+                                        joint.gap(),
+                                        joint.length(),
+                                        depth,
+                                        testPressure,
+                                        Fluid.WATER)
+                                .atMost(supply);
+        if (waterRange != null) {
+            waterRange.trace("Qw", "water", Dimension.WATER_RATE, trace);
+        }
+        LeakRange airRange =
+                LeakRange.of(joint.gap(), joint.length(), depth, air.pressure(), Fluid.AIR);
+        airRange.trace("Qa", "air", Dimension.AIR_RATE, trace);
         return new UnsealedJoint(
                 Quantity.of(Dimension.LENGTH, joint.gap()),
                 Quantity.of(Dimension.LENGTH, joint.length()),
@@ -127,7 +143,10 @@ final class UnsealedFlow {
                 Quantity.of(Dimension.PRESSURE, air.pressure()),
                 Quantity.of(Dimension.AIR_RATE, airFlow),
                 regime(joint, depth, air.pressure(), Fluid.AIR),
-                Quantity.of(Dimension.AIR_RATE, allowedAir));
+                Quantity.of(Dimension.AIR_RATE, allowedAir),
+                waterRange == null ? null : waterRange.range(Dimension.WATER_RATE, 1),
+                airRange.range(Dimension.AIR_RATE, 1),
+                LeakRange.ASSUMPTIONS);
     }
 
     private static FlowRegime regime(MissedJoint joint, double depth, double dp, Fluid fluid) {

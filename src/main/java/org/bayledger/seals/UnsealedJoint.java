@@ -1,5 +1,6 @@
 package org.bayledger.seals;
 
+import java.util.List;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +28,9 @@ import org.jspecify.annotations.Nullable;
  * @param airRate air that passes
  * @param airRegime what limits the air
  * @param allowedAir air that the whole frame may let through at that pressure
+ * @param waterRange between what waterRate is expected to lie; null where it is
+ * @param airRange between what airRate is expected to lie
+ * @param rangeAssumptions what the ends of these ranges rest on
  */
 public record UnsealedJoint(
         Quantity gap,
@@ -43,11 +47,27 @@ public record UnsealedJoint(
         Quantity airPressure,
         Quantity airRate,
         FlowRegime airRegime,
-        Quantity allowedAir) {
+        Quantity allowedAir,
+        @Nullable QuantityRange waterRange,
+        QuantityRange airRange,
+        List<String> rangeAssumptions) {
+
+    public UnsealedJoint {
+        rangeAssumptions = List.copyOf(rangeAssumptions);
+    }
 
     /** The greater of air and, where it is known, water over what may pass. */
     double utilization() {
-        double air = airRate.si() / allowedAir.si();
-        return waterRate == null ? air : Math.max(air, waterRate.si() / allowedWater.si());
+        return utilization(waterRate, airRate);
+    }
+
+    /** The same at the high ends of the ranges. */
+    double greatestUtilization() {
+        return utilization(waterRange == null ? null : waterRange.high(), airRange.high());
+    }
+
+    private double utilization(@Nullable Quantity water, Quantity air) {
+        double ofAir = air.si() / allowedAir.si();
+        return water == null ? ofAir : Math.max(ofAir, water.si() / allowedWater.si());
     }
 }

@@ -80,6 +80,8 @@ class SlotFlowTest {
             double a = pressure / viscous;
             double b = pressure / (orifice * orifice);
             double series = 2 * pressure / (a + Math.sqrt(a * a + 4 * b * pressure));
+            assertThat(SlotFlow.series(SlotFlow.SHARP_EDGED, gap, length, depth, pressure, fluid))
+                    .isCloseTo(series, within(1e-9 * series));
             double ratio = series / SlotFlow.upperBound(gap, length, depth, pressure, fluid);
             assertThat(ratio).isBetween(0.618, 1.0 + 1e-12);
             least = Math.min(least, ratio);
@@ -91,6 +93,28 @@ class SlotFlowTest {
                     .isGreaterThan(SlotFlow.upperBound(gap, length, depth, pressure, fluid));
         }
         assertThat(least).isLessThan(0.64);
+    }
+
+    /**
+     * What spans a hole: 4 gamma / (rho g d), 14.9 mm of water at 2 mm, and half of it for a long
+     * slot of that width; a square as a round hole of its width (rim over area is 4/d for both).
+     */
+    @Test
+    void rimOfAHole() {
+        double tension = Fluid.WATER_SURFACE_TENSION;
+        double round = SlotFlow.rimThreshold(Math.PI * 2e-3, Math.PI * 1e-6, tension);
+        assertThat(SlotFlow.head(round, 998.2)).isCloseTo(0.01487, within(1e-5));
+        assertThat(SlotFlow.rimThreshold(8e-3, 4e-6, tension)).isCloseTo(round, within(1e-9));
+        double slot = SlotFlow.rimThreshold(2 * (10 + 2e-3), 10 * 2e-3, tension);
+        assertThat(slot).isCloseTo(SlotFlow.capillaryThreshold(2e-3, tension), within(1e-3 * slot));
+        assertThatThrownBy(() -> SlotFlow.rimThreshold(1, 0, 0.07))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void nothingFlowsThroughNothing() {
+        assertThat(SlotFlow.series(0.6, 0, 1, 1, 300, Fluid.WATER)).isZero();
+        assertThat(SlotFlow.series(0.6, 1e-3, 1, 1, 0, Fluid.WATER)).isZero();
     }
 
     @Test
