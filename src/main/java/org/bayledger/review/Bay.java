@@ -148,7 +148,7 @@ public record Bay(
     }
 
     /** Name of the glass type of a lite, or null where none was given. */
-    @Nullable String glassTypeOf(int column, int row) {
+    public @Nullable String glassTypeOf(int column, int row) {
         LiteChange lite = change(column, row);
         return lite == null || lite.glassType() == null ? glassType : lite.glassType();
     }
