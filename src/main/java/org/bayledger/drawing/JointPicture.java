@@ -38,7 +38,7 @@ final class JointPicture {
     private static final int MOST_MARKS = 10_000;
 
     /** Radius of the ring around the end that the detail shows, points. */
-    private static final double RING = 14;
+    private static final double RING = 12.5;
 
     private final Sheet sheet;
     private final Scale scale;

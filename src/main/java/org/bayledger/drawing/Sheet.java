@@ -148,7 +148,7 @@ final class Sheet {
 
     /** Keeps words away from what is drawn in a place, if they can stand elsewhere. */
     void keepClear(Box box) {
-        taken.add(box);
+        taken.add(box.inset(-CLEAR));
     }
 
     /** Draws something of a form of its own. */
