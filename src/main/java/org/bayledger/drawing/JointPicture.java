@@ -37,6 +37,9 @@ final class JointPicture {
     /** Marks beyond which none is told from another on any sheet. */
     private static final int MOST_MARKS = 10_000;
 
+    /** Places that are tried for the name of the detail on each side of its ring. */
+    private static final int TRIES = 25;
+
     /** Radius of the ring around the end that the detail shows, points. */
     private static final double RING = 12.5;
 
@@ -107,7 +110,7 @@ final class JointPicture {
         }
         drawn.forEach((joint, marks) -> number(joint, marks, room));
         if (drawn.keySet().stream().anyMatch(joint -> atEnd(joint.type()))) {
-            ring(room);
+            clear &= ring(room);
         }
         return clear;
     }
@@ -116,8 +119,8 @@ final class JointPicture {
         return places.of(type).stream().anyMatch(JointPlaces.Joint::atEnd);
     }
 
-    /** Rings the end of a horizontal that the detail takes apart. */
-    private void ring(Box room) {
+    /** Rings the end of a horizontal that the detail takes apart; whether its name has room. */
+    private boolean ring(Box room) {
         JointPlaces.Joint typical = places.ofEnds().get(0);
         for (JointPlaces.Joint end : places.ofEnds()) {
             boolean inside = end.y() > 0 && typical.y() == 0;
@@ -129,16 +132,22 @@ final class JointPicture {
         double x = scale.x(typical.x()) + 1.4 * typical.right();
         double y = scale.y(typical.y());
         sheet.circle(Stroke.DASHED, x, y, RING, "none");
-        for (double[] off : new double[][] {{26, -17}, {26, 17}, {-26, -17}, {-26, 17}}) {
-            if (sheet.putIfFree(Label.centred("Detail", x + off[0], y + off[1]), room)) {
-                double side = Math.signum(off[1]) * RING * 0.7;
-                Dimensions.leader(
-                        sheet,
-                        new Sheet.Point(x + Math.signum(off[0]) * RING * 0.7, y + side),
-                        new Sheet.Point(x + off[0] * 0.6, y + off[1] * 0.85));
-                return;
+        for (int away = 0; away < TRIES; away++) {
+            for (int side = 0; side < 4; side++) {
+                double right = side % 2 == 0 ? 1 : -1;
+                double down = side < 2 ? -1 : 1;
+                double labelX = x + right * (26 + 4 * (away % 5));
+                double labelY = y + down * (17 + 3 * (away / 5));
+                if (sheet.putIfFree(Label.centred("Detail", labelX, labelY), room)) {
+                    Dimensions.leader(
+                            sheet,
+                            new Sheet.Point(x + right * RING * 0.7, y + down * RING * 0.7),
+                            new Sheet.Point(labelX - right * 11, labelY - down * 3));
+                    return true;
+                }
             }
         }
+        return false;
     }
 
     private boolean marked(JointMark mark, String name, List<Place> marks, Occupied taken) {
