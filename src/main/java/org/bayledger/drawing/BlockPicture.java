@@ -88,8 +88,9 @@ final class BlockPicture {
         double length = result.blockCutLength().si() * scale.across();
         double off = place.distanceFromCorner().si() * scale.across();
         double top = box.bottom() - HEIGHT;
-        sheet.line(Stroke.FINE, box.x(), top, box.right(), top);
-        for (double center : new double[] {box.x() + off, box.right() - off}) {
+        Box glass = glass(lite, box);
+        sheet.line(Stroke.FINE, glass.x(), top, glass.right(), top);
+        for (double center : new double[] {glass.x() + off, glass.right() - off}) {
             Box block = new Box(center - length / 2, top, length, HEIGHT);
             if (lite.settled()) {
                 sheet.solid(block);
@@ -104,10 +105,16 @@ final class BlockPicture {
         Double quarter = lite.quarter();
         if (lite.moved() && quarter != null) {
             double at = quarter * scale.across();
-            triangle(sheet, box.x() + at, top);
-            triangle(sheet, box.right() - at, top);
+            triangle(sheet, glass.x() + at, top);
+            triangle(sheet, glass.right() - at, top);
         }
-        return dimension(lite, box, off, top - OFF) || !schedule.isFirst(lite);
+        return dimension(lite, glass, off, top - OFF) || !schedule.isFirst(lite);
+    }
+
+    /** The glass of a lite, in the middle of its column. */
+    private Box glass(LiteBlocks lite, Box box) {
+        double width = lite.width() == null ? box.width() : lite.width() * scale.across();
+        return new Box(box.middleX() - width / 2, box.y(), width, box.height());
     }
 
     private static void triangle(Sheet sheet, double x, double y) {
@@ -195,7 +202,8 @@ final class BlockPicture {
                 .ifPresent(
                         lite -> {
                             Box box = frame.lite(scale, lite.column(), lite.row());
-                            double x = box.right() - distance(lite) * scale.across();
+                            double x =
+                                    glass(lite, box).right() - distance(lite) * scale.across();
                             double y = all.bottom() + HEIGHT / 2;
                             Label words = Label.centred("Shims", 0, all.bottom() + LINE);
                             Label end =

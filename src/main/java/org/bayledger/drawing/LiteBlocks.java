@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.bayledger.blocks.BlockPlace;
 import org.bayledger.blocks.BlockPoint;
+import org.bayledger.blocks.SettingBlocksRequest;
 import org.bayledger.blocks.SettingBlocksResult;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Verdict;
@@ -22,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param column its column, from 1 at the left
  * @param row its row, from 1 at the sill
  * @param glass name of its build-up; null where none was given
+ * @param width width of its glass as the review took it, m; null where it is not known
  * @param result what the check found; null where the document left out what it needs
  * @param verdict the review's word on them
  * @param mark mark of its note for the shop drawings; null where it has none
@@ -31,6 +33,7 @@ record LiteBlocks(
         int column,
         int row,
         @Nullable String glass,
+        @Nullable Double width,
         @Nullable SettingBlocksResult result,
         Verdict verdict,
         @Nullable String mark,
@@ -52,6 +55,9 @@ record LiteBlocks(
                             column,
                             row,
                             bay.glassTypeOf(column, row),
+                            item.inputs() instanceof SettingBlocksRequest asked
+                                    ? Double.valueOf(asked.width())
+                                    : null,
                             found,
                             item.verdict(),
                             marks.get(item.id()),

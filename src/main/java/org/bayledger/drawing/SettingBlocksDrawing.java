@@ -27,6 +27,9 @@ final class SettingBlocksDrawing {
     /** Notes without room outweigh any number of lites without words. */
     private static final int FULL = 1_000_000;
 
+    /** Widths nearer than this are the same, m. */
+    private static final double SAME = 1e-6;
+
     private final Job job;
     private final List<LiteBlocks> lites;
     private final BlockSchedule schedule;
@@ -120,8 +123,24 @@ final class SettingBlocksDrawing {
         column.text(
                 "Lites are named by column and row. Two blocks a lite, drawn to scale along the"
                         + " lite and not across it. Distances run from the glass corner to the"
-                        + " center of the block, the same at both corners; the glass is taken as"
-                        + " wide as its column.");
+                        + " center of the block, the same at both corners; "
+                        + (asWideAsColumns()
+                                ? "the glass is taken as wide as its column."
+                                : "the glass is drawn as wide as it is, in the middle of its"
+                                        + " column."));
+    }
+
+    private boolean asWideAsColumns() {
+        return lites.stream()
+                .allMatch(
+                        lite ->
+                                lite.width() == null
+                                        || Math.abs(
+                                                        lite.width()
+                                                                - job.bay()
+                                                                        .columns()
+                                                                        .get(lite.column() - 1))
+                                                < SAME);
     }
 
     private void notes(Column column) {
