@@ -65,8 +65,7 @@ final class BendingPicture {
         for (BlockCandidate candidate : result.candidates()) {
             bent.add(BentHorizontal.of(inputs, mass, candidate.distanceFromCorner().si()));
         }
-        Box across =
-                new Box(room.x() + SIDE, room.y(), room.width() - 2 * SIDE, room.height());
+        Box across = new Box(room.x() + SIDE, room.y(), room.width() - 2 * SIDE, room.height());
         double widest = Math.max(width, span);
         scale = Scale.fitting(across, 0, widest, 0, widest / 1000, 0);
         times = times();
@@ -183,9 +182,7 @@ final class BendingPicture {
         List<Point> line = new ArrayList<>();
         for (int i = 0; i <= PIECES; i++) {
             double at = span * i / PIECES;
-            line.add(
-                    new Point(
-                            left + at * scale.across(), y + member.deflection(at) * down));
+            line.add(new Point(left + at * scale.across(), y + member.deflection(at) * down));
         }
         sheet.path(Stroke.HEAVY, line);
         double right = left + span * scale.across();
@@ -205,8 +202,7 @@ final class BendingPicture {
             double top = y + member.deflection(at) * down;
             sheet.solid(new Box(x - length / 2, top - BLOCK, length, BLOCK));
             arrow(x, top - BLOCK);
-            complete &=
-                    sheet.putIfFree(Label.centred(force, x, top - BLOCK - ARROW - 5), part);
+            complete &= sheet.putIfFree(Label.centred(force, x, top - BLOCK - ARROW - 5), part);
         }
         place(part, left, y, candidate, y + member.deflection(member.block()) * down);
         return complete & figure(part, (left + right) / 2, y, member.midSpan() * down, candidate);
@@ -221,8 +217,7 @@ final class BendingPicture {
     }
 
     /** From the glass corner to the center of the left block. */
-    private void place(
-            Box part, double left, double y, BlockCandidate candidate, double block) {
+    private void place(Box part, double left, double y, BlockCandidate candidate, double block) {
         double corner = left - (width - span) / 2 * scale.across();
         double center = corner + candidate.distanceFromCorner().si() * scale.across();
         double at = y - ARROW - BLOCK - 17;
@@ -238,8 +233,7 @@ final class BendingPicture {
     }
 
     /** The deflection at mid-span, between the unbent and the bent line. */
-    private boolean figure(
-            Box part, double x, double y, double depth, BlockCandidate candidate) {
+    private boolean figure(Box part, double x, double y, double depth, BlockCandidate candidate) {
         Quantity deflection = candidate.memberDeflection();
         if (deflection == null) {
             return true;
@@ -257,9 +251,7 @@ final class BendingPicture {
                 job.text(deflection)
                         + (used == null
                                 ? ""
-                                : ", "
-                                        + Quantity.number(used).text(job.units())
-                                        + " of its limit");
+                                : ", " + Quantity.number(used).text(job.units()) + " of its limit");
         return sheet.putIfFree(Label.middle(words, x, y - 6), part);
     }
 

@@ -28,8 +28,8 @@ record BentHorizontal(double span, double load, double block, BeamSolution solut
      *
      * @param mass of the lite, kg
      * @param fromCorner from the glass corner to the center of each block, m
-     * @return null where the member's stiffness or span was not given, or the blocks do not stand on
-     *     it
+     * @return null where the member's stiffness or span was not given, or the blocks do not stand
+     *     on it
      */
     static @Nullable BentHorizontal of(
             SettingBlocksRequest request, @Nullable Double mass, double fromCorner) {

@@ -171,7 +171,8 @@ final class BlockPicture {
         return all || (written(room, mark, null, null) && state == null);
     }
 
-    private boolean written(Box box, String first, @Nullable String second, @Nullable String state) {
+    private boolean written(
+            Box box, String first, @Nullable String second, @Nullable String state) {
         List<Label> lines = new ArrayList<>();
         lines.add(Label.centred(first, 0, 0).inBold());
         if (second != null) {
@@ -202,12 +203,10 @@ final class BlockPicture {
                 .ifPresent(
                         lite -> {
                             Box box = frame.lite(scale, lite.column(), lite.row());
-                            double x =
-                                    glass(lite, box).right() - distance(lite) * scale.across();
+                            double x = glass(lite, box).right() - distance(lite) * scale.across();
                             double y = all.bottom() + HEIGHT / 2;
                             Label words = Label.centred("Shims", 0, all.bottom() + LINE);
-                            Label end =
-                                    Label.start(words.words(), all.right() + 4, words.y());
+                            Label end = Label.start(words.words(), all.right() + 4, words.y());
                             Dimensions.leader(
                                     sheet,
                                     new Point(x, y),

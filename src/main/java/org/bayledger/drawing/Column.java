@@ -85,8 +85,7 @@ final class Column {
 
     /** A sign with its meaning. */
     void sign(BiConsumer<Sheet, Box> sign, String meaning) {
-        List<String> lines =
-                Words.wrap(meaning, Label.SMALL, box.width() - SWATCH - 6);
+        List<String> lines = Words.wrap(meaning, Label.SMALL, box.width() - SWATCH - 6);
         double height = Math.max(LINE + 2, lines.size() * LINE);
         double top = y;
         if (next(height + 3)) {

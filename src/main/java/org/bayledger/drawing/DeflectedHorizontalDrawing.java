@@ -60,8 +60,7 @@ final class DeflectedHorizontalDrawing {
         }
         block(scale, paper).draw(sheet, all);
         Column column =
-                new Column(
-                        sheet, new Box(body.right() - width, body.y(), width, body.height()));
+                new Column(sheet, new Box(body.right() - width, body.y(), width, body.height()));
         words(column);
         return new Attempt(sheet, (complete ? 0 : 1) + (column.full() ? 2 : 0));
     }
@@ -80,7 +79,7 @@ final class DeflectedHorizontalDrawing {
                         new TitleBlock.Entry(
                                 "Units",
                                 Wording.lengths(job.units())
-                                        + ", deflections in "
+                                        + ", deflections: "
                                         + Dimension.LENGTH.symbol(job.units()))),
                 scale,
                 paper);

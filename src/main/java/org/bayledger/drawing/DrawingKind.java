@@ -4,11 +4,16 @@ package org.bayledger.drawing;
 public enum DrawingKind {
     /** An elevation with its wind zones, bays and design pressures of both signs. */
     WIND_ZONES,
-    /** A bay with the setting blocks of its lites, dimensioned, with the notes for the shop drawings. */
+    /**
+     * A bay with the setting blocks of its lites, dimensioned, with the notes for the shop
+     * drawings.
+     */
     SETTING_BLOCKS,
     /** A bay's frame with its joints by type and step, and what they are sealed before. */
     INTERNAL_SEALS,
-    /** A horizontal of a bay as it bends under its lite, for each place that the blocks may take. */
+    /**
+     * A horizontal of a bay as it bends under its lite, for each place that the blocks may take.
+     */
     DEFLECTED_HORIZONTAL,
     /** The greatest spans of a section under the pressures and spacings of an elevation. */
     SPAN_CHART;

@@ -40,17 +40,11 @@ public record DrawingRequest(
         @Nullable String item,
         @Nullable String section,
         @Size(min = 1, max = 20)
-                @Measured(
-                        value = Dimension.PRESSURE,
-                        sign = Measured.Sign.POSITIVE,
-                        max = 50e3)
+                @Measured(value = Dimension.PRESSURE, sign = Measured.Sign.POSITIVE, max = 50e3)
                 @Nullable List<Double> pressures,
         @Nullable LoadBasis basis,
         @Size(min = 1, max = 50)
-                @Measured(
-                        value = Dimension.DISTANCE,
-                        sign = Measured.Sign.POSITIVE,
-                        max = 100)
+                @Measured(value = Dimension.DISTANCE, sign = Measured.Sign.POSITIVE, max = 100)
                 @Nullable List<Double> spacings) {
 
     /** Names that are listed of those that would be accepted. */
@@ -62,7 +56,8 @@ public record DrawingRequest(
         pressures = pressures == null ? null : List.copyOf(pressures);
         spacings = spacings == null ? null : List.copyOf(spacings);
         Faults faults = new Faults();
-        boolean known = document.elevations().stream().anyMatch(face -> face.id().equals(elevation));
+        boolean known =
+                document.elevations().stream().anyMatch(face -> face.id().equals(elevation));
         faults.require(
                 known,
                 "/elevation",
@@ -154,8 +149,7 @@ public record DrawingRequest(
     }
 
     private static void section(Faults faults, ReviewDocument document, @Nullable String name) {
-        List<SectionType> sections =
-                document.sections() == null ? List.of() : document.sections();
+        List<SectionType> sections = document.sections() == null ? List.of() : document.sections();
         String names = listed(sections.stream().map(SectionType::id).toList());
         if (name == null) {
             faults.malformed("/section", "is required for SPAN_CHART; known: " + names);

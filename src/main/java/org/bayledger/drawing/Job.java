@@ -38,14 +38,12 @@ record Job(DrawingRequest request, ReviewResult result, UnitSystem units, String
 
     /** Items of that bay that went through a check. */
     List<ReviewItem> items(String check) {
-        BayResult bay =
-                result.bays().get(request.document().bays().indexOf(request.ofBay()));
+        BayResult bay = result.bays().get(request.document().bays().indexOf(request.ofBay()));
         return bay.items().stream().filter(item -> item.check().equals(check)).toList();
     }
 
     /** The title block of a drawing of a bay. */
-    TitleBlock ofBay(
-            String drawing, List<TitleBlock.Entry> second, String scale, Paper paper) {
+    TitleBlock ofBay(String drawing, List<TitleBlock.Entry> second, String scale, Paper paper) {
         return block(
                 List.of(
                         new TitleBlock.Entry("Job", request.document().name()),

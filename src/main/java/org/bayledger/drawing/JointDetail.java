@@ -79,9 +79,7 @@ final class JointDetail {
         mark.draw(
                 sheet,
                 "detail",
-                List.of(
-                        Place.spot(x, y + 7, false),
-                        Place.spot(x, y + HORIZONTAL - 7, false)));
+                List.of(Place.spot(x, y + 7, false), Place.spot(x, y + HORIZONTAL - 7, false)));
         sheet.put(Label.centred("" + joint.step(), x + 12, y + HORIZONTAL / 2).inBold());
     }
 

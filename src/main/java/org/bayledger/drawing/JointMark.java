@@ -61,8 +61,12 @@ record JointMark(String form, boolean filled, boolean line, double half, String 
             case ANCHOR_PENETRATION -> CROSS;
             case HORIZONTAL_TO_VERTICAL -> spot("M-2.8 2.6L2.8 2.6L0-2.8Z", true, RED);
             case FASTENER_HEAD ->
-                    new JointMark("M-1.3 0A1.3 1.3 0 1 0 1.3 0A1.3 1.3 0 1 0-1.3 0Z", true, false,
-                            1.3, BLACK);
+                    new JointMark(
+                            "M-1.3 0A1.3 1.3 0 1 0 1.3 0A1.3 1.3 0 1 0-1.3 0Z",
+                            true,
+                            false,
+                            1.3,
+                            BLACK);
             case JOINT_PLUG -> spot("M-2.4-2.4L2.4-2.4L2.4 2.4L-2.4 2.4Z", false, BLUE);
             case PERIMETER_SILL -> line("8 2", GREEN);
             case PERIMETER_JAMB -> line("5 2 1.5 2", GREEN);

@@ -51,8 +51,7 @@ final class JointPicture {
     private final List<JointType> others;
     private final Map<JointType, String> notDrawn = new EnumMap<>(JointType.class);
 
-    JointPicture(
-            Sheet sheet, Scale scale, SealsRequest request, SealsResult result, Level level) {
+    JointPicture(Sheet sheet, Scale scale, SealsRequest request, SealsResult result, Level level) {
         this.sheet = sheet;
         this.scale = scale;
         this.result = result;
@@ -165,17 +164,18 @@ final class JointPicture {
     }
 
     /** Why joints of a type are not drawn one by one, or null. */
-    private @Nullable String why(
-            SealJoint joint, List<JointPlaces.Joint> lie) {
+    private @Nullable String why(SealJoint joint, List<JointPlaces.Joint> lie) {
         if (joint.count() == 0) {
             return null;
         }
         boolean crowded = atEnd(joint.type());
         if (!others.isEmpty() && crowded) {
-            return "its places are known for walls built piece by piece only";
+            return "they are placed here for walls only that are built piece by piece";
         }
         if (lie.isEmpty()) {
-            return "the document does not say where they lie";
+            return JointMark.isKnown(joint.type())
+                    ? "the document does not say where they lie"
+                    : "this drawing has no places for such joints";
         }
         if (lie.size() != joint.count()) {
             return "the places of only " + lie.size() + " of them are known";
@@ -208,7 +208,8 @@ final class JointPicture {
                 double x = (place.x() + place.endX()) / 2;
                 double y = (place.y() + place.endY()) / 2;
                 sheet.put(Label.centred(step, x, y).inBold());
-            } else if (!lie.get(i).atEnd() && !(before && joint.type() == JointType.FASTENER_HEAD)) {
+            } else if (!lie.get(i).atEnd()
+                    && !(before && joint.type() == JointType.FASTENER_HEAD)) {
                 before |= beside(step, place, room);
             }
         }

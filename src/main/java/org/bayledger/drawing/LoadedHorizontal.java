@@ -50,9 +50,7 @@ record LoadedHorizontal(int line, int column, ReviewItem item, List<ReviewItem> 
                 ReviewItem item = lites.get(column - 1);
                 boolean asks =
                         chosen == null || chosen.column() == null || chosen.column() == column;
-                if (asks
-                        && (governing == null
-                                || GOVERNING.compare(item, governing.item()) > 0)) {
+                if (asks && (governing == null || GOVERNING.compare(item, governing.item()) > 0)) {
                     governing = new LoadedHorizontal(line, column, item, List.copyOf(lites));
                 }
             }

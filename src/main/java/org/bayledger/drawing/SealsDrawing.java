@@ -78,8 +78,7 @@ final class SealsDrawing {
         boolean complete = frame.dimension(sheet, scale, room);
         boolean clear = true;
         Column column =
-                new Column(
-                        sheet, new Box(body.right() - width, body.y(), width, body.height()));
+                new Column(sheet, new Box(body.right() - width, body.y(), width, body.height()));
         if (item.result() instanceof SealsResult result
                 && item.inputs() instanceof SealsRequest request) {
             JointPicture picture = new JointPicture(sheet, scale, request, result, level);
@@ -87,10 +86,18 @@ final class SealsDrawing {
             words(column, sheet, result, picture);
         } else {
             column.heading("UNDETERMINED");
-            item.findings().forEach(said -> column.text(said.text()));
+            open().forEach(column::text);
         }
         return new Attempt(
                 sheet, (complete ? 0 : 1) + (column.full() ? 2 : 0) + (clear ? 0 : CROWDED));
+    }
+
+    /** Why the check did not run, in sentences. */
+    private List<String> open() {
+        return item.findings().stream()
+                .filter(finding -> finding.severity() == Finding.Severity.ACTION)
+                .map(Finding::text)
+                .toList();
     }
 
     private double width() {
@@ -146,13 +153,12 @@ final class SealsDrawing {
             notCounted(result).forEach(said::add);
         } else {
             said.add("UNDETERMINED.");
-            item.findings().forEach(finding -> said.add(finding.text()));
+            said.addAll(open());
         }
         return String.join(" ", said);
     }
 
-    private void words(
-            Column column, Sheet sheet, SealsResult result, JointPicture picture) {
+    private void words(Column column, Sheet sheet, SealsResult result, JointPicture picture) {
         List<SealJoint> joints = result.joints();
         List<JointType> others = JointPicture.others(result);
         List<@Nullable SealJoint> inRow = new ArrayList<>();
@@ -180,8 +186,7 @@ final class SealsDrawing {
         if (!picture.atEnds().isEmpty()) {
             column.heading("One end of a horizontal, taken apart, with steps");
             column.picture(
-                    JointDetail.HEIGHT,
-                    box -> new JointDetail(sheet, box).draw(picture.atEnds()));
+                    JointDetail.HEIGHT, box -> new JointDetail(sheet, box).draw(picture.atEnds()));
         }
     }
 
@@ -199,9 +204,7 @@ final class SealsDrawing {
     }
 
     /** Types with their steps, the setting of the glass among them. */
-    private Table table(
-            SealsResult result,
-            List<@Nullable SealJoint> inRow) {
+    private Table table(SealsResult result, List<@Nullable SealJoint> inRow) {
         List<List<String>> rows = new ArrayList<>();
         boolean glazed = false;
         for (SealJoint joint : result.joints()) {

@@ -59,8 +59,7 @@ final class SettingBlocksDrawing {
         BlockPicture picture = new BlockPicture(sheet, scale, frame, schedule, job);
         int lacking = picture.draw(lites);
         Column column =
-                new Column(
-                        sheet, new Box(body.right() - width, body.y(), width, body.height()));
+                new Column(sheet, new Box(body.right() - width, body.y(), width, body.height()));
         words(column, picture.small());
         return new Attempt(sheet, lacking + (complete ? 0 : 1) + (column.full() ? FULL : 0));
     }
@@ -203,7 +202,8 @@ final class SettingBlocksDrawing {
         }
         if (lites.stream().anyMatch(LiteBlocks::moved)) {
             column.sign(
-                    BlockPicture::quarterSign, "Quarter point, which the blocks of this lite leave");
+                    BlockPicture::quarterSign,
+                    "Quarter point, which the blocks of this lite leave");
         }
         if (lites.stream().anyMatch(LiteBlocks::shimmed)) {
             column.sign(BlockPicture::shimSign, "Solid shims under the sill, below each block");

@@ -48,8 +48,7 @@ record TitleBlock(List<List<Entry>> lines, List<String> cautions) {
 
     /** What it leaves of a frame. */
     Box body(Box frame) {
-        return new Box(
-                frame.x(), frame.y(), frame.width(), frame.height() - height(frame.width()));
+        return new Box(frame.x(), frame.y(), frame.width(), frame.height() - height(frame.width()));
     }
 
     /** Draws it at the foot of a frame, and gives what is left above it. */

@@ -40,10 +40,7 @@ final class WallPicture {
         for (ZoneRectangle zone : picture.wall().zones()) {
             Box area =
                     scale.box(
-                            zone.from().si(),
-                            zone.to().si(),
-                            zone.bottom().si(),
-                            zone.top().si());
+                            zone.from().si(), zone.to().si(), zone.bottom().si(), zone.top().si());
             if (zone.zone() == null) {
                 sheet.outline(Stroke.DASHED, area);
             } else {
@@ -115,5 +112,4 @@ final class WallPicture {
         }
         return notes;
     }
-
 }

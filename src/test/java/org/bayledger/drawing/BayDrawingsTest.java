@@ -88,8 +88,18 @@ class BayDrawingsTest {
         Drawn drawn = Drawn.of(svg);
         assertThat(drawn.names())
                 .isSubsetOf(
-                        "svg", "title", "desc", "defs", "pattern", "g", "rect", "line", "polyline",
-                        "circle", "path", "text");
+                        "svg",
+                        "title",
+                        "desc",
+                        "defs",
+                        "pattern",
+                        "g",
+                        "rect",
+                        "line",
+                        "polyline",
+                        "circle",
+                        "path",
+                        "text");
         assertThat(drawn.values("href")).isEmpty();
         assertThat(drawn.values("style")).isEmpty();
         for (String attribute : List.of("stroke", "fill")) {
@@ -109,8 +119,7 @@ class BayDrawingsTest {
     private static double contrast(String colour) {
         double[] parts = new double[3];
         for (int i = 0; i < 3; i++) {
-            double part =
-                    Integer.parseInt(colour.substring(1 + 2 * i, 3 + 2 * i), 16) / 255.0;
+            double part = Integer.parseInt(colour.substring(1 + 2 * i, 3 + 2 * i), 16) / 255.0;
             parts[i] = part <= 0.03928 ? part / 12.92 : Math.pow((part + 0.055) / 1.055, 2.4);
         }
         double luminance = 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2];
@@ -148,8 +157,7 @@ class BayDrawingsTest {
                             .filter(line -> line.getAttribute("stroke-width").equals("0.8"))
                             .filter(
                                     line ->
-                                            line.getAttribute("x1")
-                                                            .equals(line.getAttribute("x2"))
+                                            line.getAttribute("x1").equals(line.getAttribute("x2"))
                                                     && Drawn.number(line, "y1")
                                                             == Drawn.number(frame, "y"))
                             .map(

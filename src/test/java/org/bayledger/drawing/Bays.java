@@ -105,9 +105,7 @@ final class Bays {
         all.put("six by twelve", tall());
         all.put("thirty columns", bay(Collections.nCopies(30, 5.0), List.of(1.0, 9.0, 1.0)));
         all.put("one column of twelve", bay(List.of(4.0), Collections.nCopies(12, 6.0)));
-        all.put(
-                "small lites",
-                bay(Collections.nCopies(25, 1.0), Collections.nCopies(20, 1.0)));
+        all.put("small lites", bay(Collections.nCopies(25, 1.0), Collections.nCopies(20, 1.0)));
         return all;
     }
 

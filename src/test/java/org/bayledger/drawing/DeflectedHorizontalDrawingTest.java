@@ -61,9 +61,9 @@ class DeflectedHorizontalDrawingTest {
     }
 
     /**
-     * Against closed forms of textbooks for a beam on two supports: two equal forces P at a give P a
-     * (3 L2 - 4 a2) / (24 E I) at mid-span and P a2 (3 L - 4 a) / (6 E I) under a force, a weight w
-     * along it 5 w L4 / (384 E I) and w a (L3 - 2 L a2 + a3) / (24 E I).
+     * Against closed forms of textbooks for a beam on two supports: two equal forces P at a give P
+     * a (3 L2 - 4 a2) / (24 E I) at mid-span and P a2 (3 L - 4 a) / (6 E I) under a force, a weight
+     * w along it 5 w L4 / (384 E I) and w a (L3 - 2 L a2 + a3) / (24 E I).
      */
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
@@ -72,10 +72,8 @@ class DeflectedHorizontalDrawingTest {
         Drawn drawn = drawn(document, units);
         double[] scales = scales(drawn);
         ReviewItem item = lite(document, "2-2");
-        SettingBlocksRequest asked =
-                (SettingBlocksRequest) Objects.requireNonNull(item.inputs());
-        SettingBlocksResult result =
-                (SettingBlocksResult) Objects.requireNonNull(item.result());
+        SettingBlocksRequest asked = (SettingBlocksRequest) Objects.requireNonNull(item.inputs());
+        SettingBlocksResult result = (SettingBlocksResult) Objects.requireNonNull(item.result());
         double span = Objects.requireNonNull(asked.support().span());
         double rigidity =
                 Objects.requireNonNull(asked.support().secondMomentOfArea())

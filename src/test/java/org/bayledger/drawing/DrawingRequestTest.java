@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.bayledger.check.Fault;
 import org.bayledger.check.FaultsException;
+import org.bayledger.check.Reporting;
+import org.bayledger.check.TraceLevel;
 import org.bayledger.framing.SpanTableRequest;
 import org.bayledger.quantity.UnitSystem;
+import org.bayledger.review.Review;
+import org.bayledger.review.ReviewResult;
 import org.junit.jupiter.api.Test;
 
 /** What each kind of drawing takes and refuses, and the chart of spans of a document. */
@@ -21,15 +26,14 @@ class DrawingRequestTest {
             String pointer,
             String advice,
             Consumer<Map<String, Object>> edit) {
-        assertThatThrownBy(
-                        () ->
-                                Walls.svg(
-                                        Bays.request(Bays.uneven(), kind, edit), UnitSystem.US))
+        assertThatThrownBy(() -> Walls.svg(Bays.request(Bays.uneven(), kind, edit), UnitSystem.US))
                 .isInstanceOfSatisfying(
                         FaultsException.class,
                         refused -> {
                             assertThat(refused.malformed()).isEqualTo(malformed);
-                            assertThat(refused.faults()).extracting(Fault::pointer).contains(pointer);
+                            assertThat(refused.faults())
+                                    .extracting(Fault::pointer)
+                                    .contains(pointer);
                             assertThat(refused.getMessage()).contains(advice);
                         });
     }
@@ -130,6 +134,19 @@ class DrawingRequestTest {
         assertThat(chart.overlaps()).isEmpty();
         List<Double> pressures = table(all -> all.put("section", "V2")).pressures();
         assertThat(pressures).isSorted().hasSizeBetween(4, 20);
+        DrawingRequest request =
+                Bays.request(
+                        Bays.uneven(), DrawingKind.SPAN_CHART, all -> all.put("section", "V2"));
+        double greatest =
+                Review.run(request.document(), new Reporting(UnitSystem.US, TraceLevel.GOVERNING))
+                        .windSchedule()
+                        .stream()
+                        .filter(row -> row.elevation().equals("N"))
+                        .filter(row -> row.component() == ReviewResult.Component.HORIZONTAL)
+                        .mapToDouble(row -> -Objects.requireNonNull(row.negative()).si())
+                        .max()
+                        .orElse(0);
+        assertThat(pressures.get(pressures.size() - 1)).isEqualTo(greatest);
         for (int i = 1; i < pressures.size(); i++) {
             assertThat(pressures.get(i) / pressures.get(i - 1)).isGreaterThan(1.005);
         }
@@ -194,10 +211,9 @@ class DrawingRequestTest {
         return SectionSpans.of(
                 new Job(
                         request,
-                        org.bayledger.review.Review.run(
+                        Review.run(
                                 request.document(),
-                                new org.bayledger.check.Reporting(
-                                        UnitSystem.US, org.bayledger.check.TraceLevel.GOVERNING)),
+                                new Reporting(UnitSystem.US, TraceLevel.GOVERNING)),
                         UnitSystem.US,
                         ""));
     }

@@ -108,9 +108,7 @@ record Drawn(Document document) {
         if (!move.lookingAt()) {
             throw new AssertionError(mark.getAttribute("transform"));
         }
-        return new double[] {
-            Double.parseDouble(move.group(1)), Double.parseDouble(move.group(2))
-        };
+        return new double[] {Double.parseDouble(move.group(1)), Double.parseDouble(move.group(2))};
     }
 
     /** All words in one, in their order, with plain blanks. */

@@ -93,10 +93,17 @@ class SealsDrawingTest {
             }
         }
         Drawn tall = drawn(Bays.tall());
+        for (SealJoint joint : checked(Bays.tall()).joints()) {
+            if (joint.type() != JointType.JOINT_COVER
+                    && joint.type() != JointType.ANCHOR_PENETRATION) {
+                assertThat(tall.marks(joint.type().name())).hasSize(joint.count());
+            }
+        }
         assertThat(tall.marks("HORIZONTAL_TO_VERTICAL")).hasSize(156);
         assertThat(tall.marks("FASTENER_HEAD")).hasSizeGreaterThan(312);
         assertThat(tall.said())
-                .contains("Not drawn one by one: 3 joint cover, 14 anchor penetration: the document")
+                .contains(
+                        "Not drawn one by one: 3 joint cover, 14 anchor penetration: the document")
                 .doesNotContain("too many");
     }
 
@@ -188,7 +195,8 @@ class SealsDrawingTest {
         Set<String> forms = new HashSet<>();
         for (JointType type : JointType.values()) {
             JointMark mark = JointMark.of(type, List.of(JointType.values()));
-            forms.add(mark.form() + (mark.filled() ? " filled" : "") + (mark.line() ? " line" : ""));
+            forms.add(
+                    mark.form() + (mark.filled() ? " filled" : "") + (mark.line() ? " line" : ""));
         }
         assertThat(forms).hasSize(JointType.values().length);
     }
@@ -200,6 +208,8 @@ class SealsDrawingTest {
         assertThat(drawn.texts())
                 .contains("THE GLASS IS SET", "HOLD", "hidden", "reachable", "Detail")
                 .contains("joint plug", "pressure plate butt", "end dam");
+        assertThat(drawn.texts())
+                .containsSubsequence("perimeter head", "THE GLASS IS SET", "pressure plate butt");
         String said = drawn.elements("desc").get(0).getTextContent();
         for (SealJoint joint : checked.joints()) {
             assertThat(drawn.texts()).contains("" + joint.step());
@@ -220,8 +230,7 @@ class SealsDrawingTest {
         assertThat(drawn.said())
                 .contains("too many for this sheet, one sign stands at each end of a horizontal")
                 .contains("All joints at one end of a horizontal");
-        Drawn crowded =
-                drawn(Bays.bay(Collections.nCopies(60, 1.0), Collections.nCopies(90, 1.0)));
+        Drawn crowded = drawn(Bays.bay(Collections.nCopies(60, 1.0), Collections.nCopies(90, 1.0)));
         assertThat(crowded.marks(JointPicture.END_NAME)).isEmpty();
         assertThat(crowded.said()).contains("they lie at the ends of the horizontals");
     }

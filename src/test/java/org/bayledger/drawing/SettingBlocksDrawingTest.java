@@ -154,8 +154,7 @@ class SettingBlocksDrawingTest {
 
     @Test
     void namesLitesThatAreTooSmallForTheirBlocksByNumber() {
-        Drawn drawn =
-                drawn(Bays.bay(Collections.nCopies(5, 2.0), Collections.nCopies(200, 0.4)));
+        Drawn drawn = drawn(Bays.bay(Collections.nCopies(5, 2.0), Collections.nCopies(200, 0.4)));
         assertThat(drawn.said())
                 .contains("1000 of 1000 lites are too small here for their blocks to be drawn")
                 .contains("180 190 200");

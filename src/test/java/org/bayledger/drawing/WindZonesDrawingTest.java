@@ -175,8 +175,7 @@ class WindZonesDrawingTest {
                         .filter(rect -> Drawn.number(rect, "height") > 50)
                         .toList();
         double left = zones.stream().mapToDouble(rect -> Drawn.number(rect, "x")).min().orElse(0);
-        double scale =
-                zones.stream().mapToDouble(rect -> Drawn.number(rect, "width")).sum() / 120;
+        double scale = zones.stream().mapToDouble(rect -> Drawn.number(rect, "width")).sum() / 120;
         assertThat(Drawn.number(zones.get(0), "x")).isEqualTo(left);
         assertThat(Drawn.number(zones.get(0), "width")).isCloseTo(9 * scale, Offset.offset(0.02));
         assertThat(drawn.elements("line"))
