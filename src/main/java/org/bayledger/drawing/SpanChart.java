@@ -106,7 +106,9 @@ final class SpanChart {
                         table.outcome().verdict() == Verdict.SATISFIED
                                 ? "Spans are those of wind alone."
                                 : "Spans are those of wind alone and may be too long: something"
-                                        + " about the section was not given."));
+                                        + " about the section was not given.",
+                        "They hold at the marks: between two marks the line may lie above what"
+                                + " passes."));
     }
 
     /** All spans in sentences, for those who can't see the chart. */
