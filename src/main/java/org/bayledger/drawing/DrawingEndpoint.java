@@ -73,8 +73,8 @@ class DrawingEndpoint {
     @ApiResponse(
             responseCode = "422",
             description =
-                    "The recorded document has no such elevation or bay, or can't be reviewed by"
-                            + " today's engine.")
+                    "The recorded document has no such elevation, bay, horizontal or section, or"
+                            + " can't be reviewed by today's engine.")
     @GetMapping(path = "/v1/projects/{projectId}/revisions/{number}/drawings", produces = SVG)
     byte[] drawRecorded(
             @PathVariable String projectId,
