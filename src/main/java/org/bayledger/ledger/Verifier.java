@@ -5,35 +5,48 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.bayledger.check.StrictJson;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** Recomputes every hash of a chain from the stored bytes. */
 @Component
 class Verifier {
 
-    private static final int PAGE = 100;
-
     /** Contents that are held in memory at once. */
     private static final int AT_ONCE = 100;
 
     private final LedgerStore store;
+    private final AuditStore audit;
     private final VerdictStore verdicts;
 
-    Verifier(LedgerStore store, VerdictStore verdicts) {
+    /** All that a verification reads is as of one moment, whoever appends meanwhile. */
+    private final TransactionTemplate snapshot;
+
+    Verifier(
+            LedgerStore store,
+            AuditStore audit,
+            VerdictStore verdicts,
+            PlatformTransactionManager transactions) {
         this.store = store;
+        this.audit = audit;
         this.verdicts = verdicts;
+        this.snapshot = new TransactionTemplate(transactions);
+        snapshot.setReadOnly(true);
+        snapshot.setIsolationLevel(TransactionDefinition.ISOLATION_REPEATABLE_READ);
     }
 
     /** Verifies a whole chain. */
     Verification verify(Project project) {
-        Head head = store.head(project);
-        Optional<Verification.Fault> fault = new Walk(project, head.size(), null).firstFault();
-        return answer(head, fault.orElse(null), null);
+        return inSnapshot(() -> whole(project));
     }
 
     /**
@@ -41,6 +54,20 @@ class Verifier {
      * what shows a truncated or wholly rewritten chain.
      */
     Verification verify(Project project, int size, String headHash) {
+        return inSnapshot(() -> against(project, size, headHash));
+    }
+
+    private Verification inSnapshot(Supplier<Verification> work) {
+        return Objects.requireNonNull(snapshot.execute(status -> work.get()));
+    }
+
+    private Verification whole(Project project) {
+        Head head = store.head(project);
+        Optional<Verification.Fault> fault = new Walk(project, head.size(), null).firstFault();
+        return answer(head, fault.orElse(null), null);
+    }
+
+    private Verification against(Project project, int size, String headHash) {
         Head head = store.head(project);
         Walk walk = new Walk(project, head.size(), size);
         Verification.Fault fault = walk.firstFault().orElse(null);
@@ -101,26 +128,35 @@ class Verifier {
             String expectedPrevious = project.genesisHash();
             noteHead(0, expectedPrevious);
             int number = 0;
-            while (number < end) {
-                List<Revision> page = store.revisions(project, number, PAGE);
-                if (page.isEmpty()) {
-                    return Optional.of(
-                            new Verification.Fault(number + 1, "the revision is missing"));
+            for (Chain chain = new Chain(audit, project, end); chain.hasNext(); ) {
+                Chain.Link link = chain.next();
+                Verification.Fault fault = faultOf(link, number, expectedPrevious);
+                if (fault != null) {
+                    return Optional.of(fault);
                 }
-                for (Revision revision : page) {
-                    number++;
-                    String reason =
-                            revision.number() != number
-                                    ? "the revision is missing"
-                                    : reasonAgainst(revision, expectedPrevious);
-                    if (reason != null) {
-                        return Optional.of(new Verification.Fault(number, reason));
-                    }
-                    expectedPrevious = revision.hash();
-                    noteHead(number, revision.hash());
-                }
+                number++;
+                expectedPrevious = link.revision().hash();
+                noteHead(number, expectedPrevious);
             }
-            return Optional.empty();
+            return audit.hasChangesAfter(project, end)
+                    ? Optional.of(
+                            new Verification.Fault(
+                                    end + 1, "rows of its bays are there and it is missing"))
+                    : Optional.empty();
+        }
+
+        private Verification.@Nullable Fault faultOf(
+                Chain.Link link, int before, String expectedPrevious) {
+            int number = link.revision().number();
+            if (number > before + 1) {
+                return new Verification.Fault(before + 1, "the revision is missing");
+            }
+            if (number <= before) {
+                return new Verification.Fault(
+                        Math.max(number, 1), "a second row has its number, or one before the first");
+            }
+            String reason = reasonAgainst(link, expectedPrevious);
+            return reason == null ? null : new Verification.Fault(number, reason);
         }
 
         private void noteHead(int size, String hash) {
@@ -129,18 +165,18 @@ class Verifier {
             }
         }
 
-        private @Nullable String reasonAgainst(Revision revision, String expectedPrevious) {
+        private @Nullable String reasonAgainst(Chain.Link link, String expectedPrevious) {
+            Revision revision = link.revision();
             if (!revision.previousHash().equals(expectedPrevious)) {
                 return "its previousHash is not the hash of what comes before it";
             }
-            List<Manifest.Bay> bays = store.bays(project, revision.number());
-            if (!revision.manifest(project, bays).hash().equals(revision.hash())) {
+            if (link.fault() != null) {
+                return link.fault();
+            }
+            if (!link.manifest(project).hash().equals(revision.hash())) {
                 return "its hash is not that of its manifest";
             }
-            if (!store.positionsAreWhole(project, revision.number(), bays.size())) {
-                return "its bays are not numbered as they were recorded";
-            }
-            String unsound = unsoundContent(revision, bays);
+            String unsound = unsoundContent(revision, link.bays());
             return unsound != null ? unsound : verdictDiffers(revision);
         }
 
