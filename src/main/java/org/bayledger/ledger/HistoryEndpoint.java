@@ -39,7 +39,7 @@ class HistoryEndpoint {
             @PathVariable String projectId,
             @Parameter(
                             description = "Identifier of the bay, also of one that is gone.",
-                            example = "N-03")
+                            example = "N-01")
                     @RequestParam
                     String bay,
             @Parameter(

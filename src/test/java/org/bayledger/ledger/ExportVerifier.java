@@ -22,7 +22,7 @@ import javax.tools.ToolProvider;
  * The verifier of exports that is shipped as source, compiled with every warning and run where it
  * sees nothing but the JDK.
  */
-final class ExportVerifier {
+public final class ExportVerifier {
 
     static final Path SOURCE = Path.of("src", "verifier", "VerifyExport.java");
 
@@ -33,10 +33,10 @@ final class ExportVerifier {
     private ExportVerifier() {}
 
     /** What it said. */
-    record Finding(int code, String output) {
+    public record Finding(int code, String output) {
 
         /** The first revision that is not what was recorded; 0 where it names none. */
-        int firstBroken() {
+        public int firstBroken() {
             Matcher broken = BROKEN.matcher(output);
             return broken.lookingAt() ? Integer.parseInt(broken.group(1)) : 0;
         }
@@ -55,7 +55,7 @@ final class ExportVerifier {
     }
 
     /** As an auditor runs it: by the JDK's launcher, from the source. */
-    static Finding launch(Path export, String... checkpoint) {
+    public static Finding launch(Path export, String... checkpoint) {
         List<String> command =
                 new ArrayList<>(
                         List.of(
