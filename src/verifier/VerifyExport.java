@@ -100,7 +100,8 @@ public final class VerifyExport {
                         ? new VerifyExport(Integer.parseInt(arguments[1]), arguments[2])
                         : new VerifyExport(-1, "");
         int line = 0;
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(Path.of(arguments[0])))) {
+        try (InputStream in =
+                new BufferedInputStream(Files.newInputStream(Path.of(arguments[0])))) {
             for (byte[] bytes = line(in); bytes != null; bytes = line(in)) {
                 line++;
                 export.read(bytes);
@@ -162,14 +163,7 @@ public final class VerifyExport {
             throw new Unreadable("this verifies exports of format " + FORMAT);
         }
         project = object(string(line, "text"));
-        only(
-                project,
-                "version",
-                "organisation",
-                "projectId",
-                "name",
-                "createdAt",
-                "createdBy");
+        only(project, "version", "organisation", "projectId", "name", "createdAt", "createdBy");
         head = sha256(string(line, "text"));
         if (!head.equals(string(line, "hash")) || !PROJECT.equals(project.get("version"))) {
             throw new Broken(1, "the project is not the one that the chain begins with");
@@ -278,7 +272,8 @@ public final class VerifyExport {
         if (line.get("recordedAt") == null
                 ? recordedAt != null
                 : !line.get("recordedAt").equals(recordedAt)) {
-            throw new Broken(Math.max(said, 1), "the end's instant is not that of the last revision");
+            throw new Broken(
+                    Math.max(said, 1), "the end's instant is not that of the last revision");
         }
         if (!fresh.isEmpty()) {
             throw new Broken(size + 1, "content is given that no revision names: " + fresh);
@@ -520,7 +515,9 @@ public final class VerifyExport {
             if (simple >= 0) {
                 return "\"\\/\b\f\n\r\t".charAt(simple);
             }
-            if (c != 'u' || !text.substring(at, Math.min(at + 4, text.length())).matches("[0-9a-fA-F]{4}")) {
+            if (c != 'u'
+                    || !text.substring(at, Math.min(at + 4, text.length()))
+                            .matches("[0-9a-fA-F]{4}")) {
                 throw wrong("an escape is not one of JSON's");
             }
             at += 4;

@@ -67,15 +67,19 @@ class AuditStore {
                 .single();
     }
 
-    /** Whether bays are laid down for revisions after a number. */
-    boolean hasChangesAfter(Project project, int number) {
+    /** Whether after a number bays are laid down for revisions that are not there. */
+    boolean hasStrayChangesAfter(Project project, int number) {
         return of(
                         project,
                         """
                         SELECT EXISTS (
-                            SELECT 1 FROM ledger.bay_change
+                            SELECT 1 FROM ledger.bay_change stray
                             WHERE organisation = :organisation AND project_id = :id
-                              AND number > :after)
+                              AND number > :after
+                              AND NOT EXISTS (
+                                SELECT 1 FROM ledger.revision
+                                WHERE organisation = :organisation AND project_id = :id
+                                  AND revision.number = stray.number))
                         """)
                 .param("after", number)
                 .query(Boolean.class)

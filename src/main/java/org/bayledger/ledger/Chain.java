@@ -27,7 +27,9 @@ final class Chain implements Iterator<Chain.Link> {
     private final TreeMap<Integer, Manifest.Bay> places = new TreeMap<>();
 
     private final Deque<Link> page = new ArrayDeque<>();
-    private int read;
+
+    /** The number that was read up to: from far below 1, where nothing has to be. */
+    private int read = Integer.MIN_VALUE;
 
     Chain(AuditStore store, Project project, int end) {
         this.store = store;
@@ -67,10 +69,9 @@ final class Chain implements Iterator<Chain.Link> {
     }
 
     private void readOn() {
-        int after = read == 0 ? Integer.MIN_VALUE : read;
-        int to = store.endOfPage(project, after, end, PAGE);
-        Deque<AuditStore.BayChange> changes = new ArrayDeque<>(store.changes(project, after, to));
-        for (Revision revision : store.revisions(project, after, to)) {
+        int to = store.endOfPage(project, read, end, PAGE);
+        Deque<AuditStore.BayChange> changes = new ArrayDeque<>(store.changes(project, read, to));
+        for (Revision revision : store.revisions(project, read, to)) {
             String fault = null;
             Set<Integer> changed = new HashSet<>();
             while (!changes.isEmpty() && changes.element().number() <= revision.number()) {

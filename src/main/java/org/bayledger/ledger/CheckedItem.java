@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.bayledger.check.Pointer;
 import org.jspecify.annotations.Nullable;
 
@@ -23,7 +24,8 @@ record CheckedItem(Map<?, ?> tree) {
         Map<Key, CheckedItem> items = new LinkedHashMap<>();
         for (Object item : Trees.present(Trees.list(bay, "items"))) {
             if (item instanceof Map<?, ?> tree) {
-                items.put(new Key(Trees.text(item, "id"), Trees.text(item, "check")),
+                items.put(
+                        new Key(Trees.text(item, "id"), Trees.text(item, "check")),
                         new CheckedItem(tree));
             }
         }
@@ -67,7 +69,7 @@ record CheckedItem(Map<?, ?> tree) {
         if (Trees.same(from, to)) {
             return;
         }
-        if (from instanceof Map<?, ?> a && to instanceof Map<?, ?> b) {
+        if (from instanceof Map<?, ?> a && to instanceof Map<?, ?> b && !isQuantity(b)) {
             for (String name : Trees.names(a, b)) {
                 compare(Pointer.child(pointer, name), a.get(name), b.get(name), changes);
             }
@@ -78,5 +80,10 @@ record CheckedItem(Map<?, ?> tree) {
         } else {
             changes.add(new History.CheckedInput(pointer, from, to));
         }
+    }
+
+    /** A quantity is one value, though it is written as two properties. */
+    private static boolean isQuantity(Map<?, ?> tree) {
+        return tree.keySet().equals(Set.of("value", "unit"));
     }
 }

@@ -13,6 +13,9 @@ final class LedgerProblem {
     /** How many of what there is an advice names. */
     private static final int NAMED = 20;
 
+    /** How much of what was asked for an answer repeats. */
+    private static final int SHOWN = 100;
+
     private LedgerProblem() {}
 
     static ErrorResponseException unknownProject() {
@@ -31,7 +34,7 @@ final class LedgerProblem {
                 HttpStatus.NOT_FOUND,
                 "No revision of the project has a bay %s. %s"
                         .formatted(
-                                bay,
+                                shown(bay),
                                 newest.isEmpty()
                                         ? "Its newest revision has none."
                                         : "Bays of its newest revision: " + some(newest)));
@@ -44,7 +47,7 @@ final class LedgerProblem {
         return problem(
                 HttpStatus.NOT_FOUND,
                 "Bay %s has an item %s in no revision. Items of the bay: %s"
-                        .formatted(bay, item, some(known)));
+                        .formatted(shown(bay), shown(item), some(known)));
     }
 
     /**
@@ -54,7 +57,11 @@ final class LedgerProblem {
         return problem(
                 HttpStatus.NOT_FOUND,
                 "%s has no check %s in any revision. Its checks: %s"
-                        .formatted(item, check, some(known)));
+                        .formatted(shown(item), shown(check), some(known)));
+    }
+
+    private static String shown(String asked) {
+        return asked.length() > SHOWN ? asked.substring(0, SHOWN) + "..." : asked;
     }
 
     private static String some(List<String> names) {

@@ -5,17 +5,12 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.bayledger.check.StrictJson;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.PlatformTransactionManager;
-import org.springframework.transaction.TransactionDefinition;
-import org.springframework.transaction.support.TransactionTemplate;
 
 /** Recomputes every hash of a chain from the stored bytes. */
 @Component
@@ -28,25 +23,17 @@ class Verifier {
     private final AuditStore audit;
     private final VerdictStore verdicts;
 
-    /** All that a verification reads is as of one moment, whoever appends meanwhile. */
-    private final TransactionTemplate snapshot;
-
-    Verifier(
-            LedgerStore store,
-            AuditStore audit,
-            VerdictStore verdicts,
-            PlatformTransactionManager transactions) {
+    Verifier(LedgerStore store, AuditStore audit, VerdictStore verdicts) {
         this.store = store;
         this.audit = audit;
         this.verdicts = verdicts;
-        this.snapshot = new TransactionTemplate(transactions);
-        snapshot.setReadOnly(true);
-        snapshot.setIsolationLevel(TransactionDefinition.ISOLATION_REPEATABLE_READ);
     }
 
     /** Verifies a whole chain. */
     Verification verify(Project project) {
-        return inSnapshot(() -> whole(project));
+        Head head = store.head(project);
+        Optional<Verification.Fault> fault = new Walk(project, head.size(), null).firstFault();
+        return answer(head, fault.orElse(null), null);
     }
 
     /**
@@ -54,20 +41,6 @@ class Verifier {
      * what shows a truncated or wholly rewritten chain.
      */
     Verification verify(Project project, int size, String headHash) {
-        return inSnapshot(() -> against(project, size, headHash));
-    }
-
-    private Verification inSnapshot(Supplier<Verification> work) {
-        return Objects.requireNonNull(snapshot.execute(status -> work.get()));
-    }
-
-    private Verification whole(Project project) {
-        Head head = store.head(project);
-        Optional<Verification.Fault> fault = new Walk(project, head.size(), null).firstFault();
-        return answer(head, fault.orElse(null), null);
-    }
-
-    private Verification against(Project project, int size, String headHash) {
         Head head = store.head(project);
         Walk walk = new Walk(project, head.size(), size);
         Verification.Fault fault = walk.firstFault().orElse(null);
@@ -138,10 +111,10 @@ class Verifier {
                 expectedPrevious = link.revision().hash();
                 noteHead(number, expectedPrevious);
             }
-            return audit.hasChangesAfter(project, end)
+            return audit.hasStrayChangesAfter(project, end)
                     ? Optional.of(
                             new Verification.Fault(
-                                    end + 1, "rows of its bays are there and it is missing"))
+                                    end + 1, "bays are laid down for it, but it was not recorded"))
                     : Optional.empty();
         }
 
@@ -153,7 +126,8 @@ class Verifier {
             }
             if (number <= before) {
                 return new Verification.Fault(
-                        Math.max(number, 1), "a second row has its number, or one before the first");
+                        Math.max(number, 1),
+                        "a second row has its number, or one before the first");
             }
             String reason = reasonAgainst(link, expectedPrevious);
             return reason == null ? null : new Verification.Fault(number, reason);

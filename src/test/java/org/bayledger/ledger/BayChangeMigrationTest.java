@@ -18,7 +18,6 @@ import org.springframework.core.io.ClassPathResource;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.jdbc.datasource.DriverManagerDataSource;
-import org.springframework.jdbc.support.JdbcTransactionManager;
 
 /** What was recorded with a row for every bay of every revision verifies as before. */
 class BayChangeMigrationTest {
@@ -66,8 +65,7 @@ class BayChangeMigrationTest {
                 new Verifier(
                                 store,
                                 new AuditStore(service),
-                                new VerdictStore(new JdbcTemplate(source), store),
-                                new JdbcTransactionManager(source))
+                                new VerdictStore(new JdbcTemplate(source), store))
                         .verify(PROJECT);
         assertThat(found.intact()).as(found.reason()).isTrue();
         assertThat(found.size()).isEqualTo(REVISIONS.size());

@@ -132,7 +132,8 @@ class ExportTest {
                         .collect(Collectors.joining(","));
         String shell = String.valueOf(contents.get(Trees.text(manifest, kind + "Shell")));
         return shell.replaceFirst(
-                "\"bays\":\\[]", java.util.regex.Matcher.quoteReplacement("\"bays\":[" + bays + "]"));
+                "\"bays\":\\[]",
+                java.util.regex.Matcher.quoteReplacement("\"bays\":[" + bays + "]"));
     }
 
     @Test
@@ -213,7 +214,9 @@ class ExportTest {
             List<String> twice = new ArrayList<>(lines);
             twice.add(index, lines.get(index));
             ExportVerifier.Finding found = ExportVerifier.run(file(twice));
-            assertThat(found.code()).as("line %d twice: %s", index + 1, found.output()).isPositive();
+            assertThat(found.code())
+                    .as("line %d twice: %s", index + 1, found.output())
+                    .isPositive();
             if (index + 1 < lines.size()
                     && !(type(index).equals("content") && type(index + 1).equals("content"))) {
                 List<String> swapped = new ArrayList<>(lines);
@@ -239,8 +242,7 @@ class ExportTest {
             return;
         }
         assertThat(found.code()).as("%s: %s", what, found.output()).isEqualTo(1);
-        int revision =
-                type(index).equals("end") ? SIZE + 1 : owners(index).iterator().next();
+        int revision = type(index).equals("end") ? SIZE + 1 : owners(index).iterator().next();
         assertThat(found.firstBroken()).as("%s: %s", what, found.output()).isEqualTo(revision);
     }
 
@@ -288,8 +290,7 @@ class ExportTest {
         String empty = client.newProject();
         Answer export = client.get(empty + "/export");
         assertThat(export.body().split("\n")).hasSize(2);
-        ExportVerifier.Finding found =
-                ExportVerifier.run(file(List.of(export.body().split("\n"))));
+        ExportVerifier.Finding found = ExportVerifier.run(file(List.of(export.body().split("\n"))));
         assertThat(found.output()).startsWith("intact: 0 revisions, head ");
         assertThat(client.get("/v1/projects/N-01/export").status()).isEqualTo(404);
         assertThat(client.get(empty + "/export", "Accept: text/csv").status()).isEqualTo(406);

@@ -70,11 +70,7 @@ class StoredOnceTest {
                         .getBytes(UTF_8);
         String head = store.head(project).entityTag();
         ledger.record(
-                Caller.OPEN,
-                project,
-                RawJson.read(body),
-                null,
-                () -> Precondition.of(head, null));
+                Caller.OPEN, project, RawJson.read(body), null, () -> Precondition.of(head, null));
     }
 
     private long rows(String table) {

@@ -305,8 +305,7 @@ class TamperTest {
         assertThat(found.intact()).isFalse();
         assertThat(found.firstBroken()).isEqualTo(5);
         assertThat(found.size()).isEqualTo(4);
-        assertThat(found.checkpoint())
-                .isEqualTo(new Verification.HeldCheckpoint(SIZE, end, false));
+        assertThat(found.checkpoint()).isEqualTo(new Verification.HeldCheckpoint(SIZE, end, false));
         assertThat(verifier.verify(project, 4, chain.get(3).hash()).intact()).isTrue();
 
         assertThat(ExportVerifier.run(exported(), "5", end).firstBroken()).isEqualTo(5);

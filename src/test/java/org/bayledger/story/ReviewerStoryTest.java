@@ -10,8 +10,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
-import org.bayledger.platform.TestDatabase;
 import org.bayledger.ledger.ExportVerifier;
+import org.bayledger.platform.TestDatabase;
 import org.bayledger.story.Curl.Answer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -197,7 +197,7 @@ class ReviewerStoryTest {
         assertThat(history.text("/items/1/verdict")).isEqualTo("SATISFIED");
         assertThat(history.at("/items/1/inputsChanged"))
                 .extracting(change -> change.path("pointer").asString())
-                .contains("/section/secondMomentOfArea");
+                .contains("/section/secondMomentOfArea", "/section/sectionModulus");
     }
 
     @Test
