@@ -32,8 +32,7 @@ public final class Benchmarks {
         String selection = arguments.length == 0 ? "." : arguments[0];
         System.out.println(machine());
         System.out.println(
-                "running; about two minutes for everything that takes time, and the ledger's storage"
-                        + " five to ten more ...");
+                "running; two minutes for what is timed, five to ten for the ledger's storage ...");
         if (selected(LedgerStorage.NAME, selection)) {
             LedgerStorage.run();
         }

@@ -97,7 +97,8 @@ final class LedgerStorage {
                         """
                         SELECT relname || ': ' || pg_total_relation_size(c.oid)
                         FROM pg_class c JOIN pg_namespace n ON n.oid = c.relnamespace
-                        WHERE n.nspname = 'ledger' AND c.relkind = 'r' AND relname NOT LIKE 'flyway%'
+                        WHERE n.nspname = 'ledger' AND c.relkind = 'r'
+                          AND relname NOT LIKE 'flyway%'
                         ORDER BY relname
                         """)
                 .query(String.class)

@@ -36,8 +36,8 @@ class ExportEndpoint {
                             + " revision, each content that it names and none before it did, once,"
                             + " followed by the revision itself; last where the chain ends, without"
                             + " which the download is not whole. The text of a line holds the exact"
-                            + " canonical bytes (UTF-8) that its hash is over: of the project what the"
-                            + " genesis hash is over, of a content its JSON, of a revision its"
+                            + " canonical bytes (UTF-8) that its hash is over: of the project what"
+                            + " the genesis hash is over, of a content its JSON, of a revision its"
                             + " manifest. The chain can be verified from this alone, without the"
                             + " service.")
     @ApiResponse(
