@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.infra.BenchmarkParams;
 import org.openjdk.jmh.results.IterationResult;
@@ -30,7 +31,14 @@ public final class Benchmarks {
     public static void main(String[] arguments) throws RunnerException, IOException {
         String selection = arguments.length == 0 ? "." : arguments[0];
         System.out.println(machine());
-        System.out.println("running; about two minutes for everything ...");
+        System.out.println(
+                "running; two minutes for what is timed, five to ten for the ledger's storage ...");
+        if (selected(LedgerStorage.NAME, selection)) {
+            LedgerStorage.run();
+        }
+        if (LedgerStorage.NAME.equals(selection)) {
+            return;
+        }
         List<RunResult> results =
                 new ArrayList<>(
                         new Runner(
@@ -54,6 +62,10 @@ public final class Benchmarks {
                 compare(result);
             }
         }
+    }
+
+    private static boolean selected(String name, String selection) {
+        return Pattern.compile(selection, Pattern.CASE_INSENSITIVE).matcher(name).find();
     }
 
     private static void print(RunResult result) {

@@ -5,6 +5,9 @@ final class Targets {
 
     static final double PLATE_MILLISECONDS = 20.0;
 
+    /** Of as many full copies. */
+    static final double STORAGE_PERCENT = 5.0;
+
     private Targets() {}
 
     /** Operations per second. */

@@ -25,6 +25,7 @@ class Ledger {
     private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,8}");
 
     private final LedgerStore store;
+    private final LedgerWriter writer;
     private final VerdictStore verdicts;
     private final TransactionTemplate transaction;
     private final Engine engine;
@@ -32,11 +33,13 @@ class Ledger {
 
     Ledger(
             LedgerStore store,
+            LedgerWriter writer,
             VerdictStore verdicts,
             TransactionTemplate transaction,
             Engine engine,
             Clock clock) {
         this.store = store;
+        this.writer = writer;
         this.verdicts = verdicts;
         this.transaction = transaction;
         this.engine = engine;
@@ -51,7 +54,7 @@ class Ledger {
                         name,
                         Instants.now(clock),
                         caller.recordedBy());
-        store.insert(project);
+        writer.insert(project);
         return project;
     }
 
@@ -148,22 +151,22 @@ class Ledger {
         String bodyHash = Sha256.hex(body.bytes());
         return inTransaction(
                 () -> {
-                    if (!store.tryLockKey(named)) {
+                    if (!writer.tryLockKey(named)) {
                         throw LedgerProblem.stillRunning();
                     }
-                    Optional<LedgerStore.Recorded> before = store.recorded(named);
+                    Optional<LedgerWriter.Recorded> before = writer.recorded(named);
                     if (before.isPresent()) {
                         return again(project, before.get(), bodyHash);
                     }
                     Precondition required = precondition.get();
                     Submission submission = reviewed(project, body, required);
                     Revision made = append(caller, project, submission, required);
-                    store.insert(named, bodyHash, made.number());
+                    writer.insert(named, bodyHash, made.number());
                     return made;
                 });
     }
 
-    private Revision again(Project project, LedgerStore.Recorded before, String bodyHash) {
+    private Revision again(Project project, LedgerWriter.Recorded before, String bodyHash) {
         if (!before.bodyHash().equals(bodyHash)) {
             throw LedgerProblem.keyReused();
         }
@@ -179,7 +182,7 @@ class Ledger {
 
     private Revision append(
             Caller caller, Project project, Submission submission, Precondition precondition) {
-        store.lockForAppending(project);
+        writer.lockForAppending(project);
         Head head = store.head(project);
         precondition.require(head);
         Revision unsealed =
@@ -196,9 +199,9 @@ class Ledger {
                         submission.document().shell().hash(),
                         submission.result().shell().hash());
         Revision revision = unsealed.sealed(project, submission.bays());
-        store.insertMissing(project.organisation(), submission.contents());
+        writer.insertMissing(project.organisation(), submission.contents());
         verdicts.insertMissing(project.organisation(), submission.digests());
-        store.insert(project, revision, submission.bays());
+        writer.insert(project, revision, submission.bays());
         return revision;
     }
 

@@ -1,12 +1,20 @@
 package org.bayledger.ledger;
 
 import java.net.URI;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ProblemDetail;
 import org.springframework.web.ErrorResponseException;
 
 /** The ledger's refusals, each with the advice that goes with it. */
 final class LedgerProblem {
+
+    /** How many of what there is an advice names. */
+    private static final int NAMED = 20;
+
+    /** How much of what was asked for an answer repeats. */
+    private static final int SHOWN = 100;
 
     private LedgerProblem() {}
 
@@ -16,6 +24,51 @@ final class LedgerProblem {
 
     static ErrorResponseException unknownRevision() {
         return problem(HttpStatus.NOT_FOUND, "The project has no revision with this number.");
+    }
+
+    /**
+     * @param newest bays of the newest revision
+     */
+    static ErrorResponseException unknownBay(String bay, List<String> newest) {
+        return problem(
+                HttpStatus.NOT_FOUND,
+                "No revision of the project has a bay %s. %s"
+                        .formatted(
+                                shown(bay),
+                                newest.isEmpty()
+                                        ? "Its newest revision has none."
+                                        : "Bays of its newest revision: " + some(newest)));
+    }
+
+    /**
+     * @param known the items that there were
+     */
+    static ErrorResponseException unknownItem(String bay, String item, List<String> known) {
+        return problem(
+                HttpStatus.NOT_FOUND,
+                "Bay %s has an item %s in no revision. Items of the bay: %s"
+                        .formatted(shown(bay), shown(item), some(known)));
+    }
+
+    /**
+     * @param known the checks that there were
+     */
+    static ErrorResponseException unknownCheck(String item, String check, List<String> known) {
+        return problem(
+                HttpStatus.NOT_FOUND,
+                "%s has no check %s in any revision. Its checks: %s"
+                        .formatted(shown(item), shown(check), some(known)));
+    }
+
+    private static String shown(String asked) {
+        return asked.length() > SHOWN ? asked.substring(0, SHOWN) + "..." : asked;
+    }
+
+    private static String some(List<String> names) {
+        String first = names.stream().limit(NAMED).collect(Collectors.joining(", "));
+        return names.size() > NAMED
+                ? first + " and " + (names.size() - NAMED) + " more."
+                : first + ".";
     }
 
     static ErrorResponseException preconditionRequired() {

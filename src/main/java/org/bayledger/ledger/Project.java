@@ -17,19 +17,23 @@ record Project(String organisation, UUID id, String name, Instant createdAt, Str
 
     static final String VERSION = "bayledger-project-1";
 
+    /** The canonical bytes that the genesis hash is over: everything stored of the project. */
+    byte[] canonical() {
+        return CanonicalJson.bytes(
+                Map.of(
+                        "version", VERSION,
+                        "organisation", organisation,
+                        "projectId", id.toString(),
+                        "name", name,
+                        "createdAt", Instants.text(createdAt),
+                        "createdBy", createdBy));
+    }
+
     /**
      * What the first revision names as the one before it, and the head of a project that has none.
      * It is over everything stored of the project, so neither can be passed off as another's.
      */
     String genesisHash() {
-        return Sha256.hex(
-                CanonicalJson.bytes(
-                        Map.of(
-                                "version", VERSION,
-                                "organisation", organisation,
-                                "projectId", id.toString(),
-                                "name", name,
-                                "createdAt", Instants.text(createdAt),
-                                "createdBy", createdBy)));
+        return Sha256.hex(canonical());
     }
 }

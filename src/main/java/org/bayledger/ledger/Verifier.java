@@ -16,16 +16,16 @@ import org.springframework.stereotype.Component;
 @Component
 class Verifier {
 
-    private static final int PAGE = 100;
-
     /** Contents that are held in memory at once. */
     private static final int AT_ONCE = 100;
 
     private final LedgerStore store;
+    private final AuditStore audit;
     private final VerdictStore verdicts;
 
-    Verifier(LedgerStore store, VerdictStore verdicts) {
+    Verifier(LedgerStore store, AuditStore audit, VerdictStore verdicts) {
         this.store = store;
+        this.audit = audit;
         this.verdicts = verdicts;
     }
 
@@ -101,26 +101,36 @@ class Verifier {
             String expectedPrevious = project.genesisHash();
             noteHead(0, expectedPrevious);
             int number = 0;
-            while (number < end) {
-                List<Revision> page = store.revisions(project, number, PAGE);
-                if (page.isEmpty()) {
-                    return Optional.of(
-                            new Verification.Fault(number + 1, "the revision is missing"));
+            for (Chain chain = new Chain(audit, project, end); chain.hasNext(); ) {
+                Chain.Link link = chain.next();
+                Verification.Fault fault = faultOf(link, number, expectedPrevious);
+                if (fault != null) {
+                    return Optional.of(fault);
                 }
-                for (Revision revision : page) {
-                    number++;
-                    String reason =
-                            revision.number() != number
-                                    ? "the revision is missing"
-                                    : reasonAgainst(revision, expectedPrevious);
-                    if (reason != null) {
-                        return Optional.of(new Verification.Fault(number, reason));
-                    }
-                    expectedPrevious = revision.hash();
-                    noteHead(number, revision.hash());
-                }
+                number++;
+                expectedPrevious = link.revision().hash();
+                noteHead(number, expectedPrevious);
             }
-            return Optional.empty();
+            return audit.hasStrayChangesAfter(project, end)
+                    ? Optional.of(
+                            new Verification.Fault(
+                                    end + 1, "bays are laid down for it, but it was not recorded"))
+                    : Optional.empty();
+        }
+
+        private Verification.@Nullable Fault faultOf(
+                Chain.Link link, int before, String expectedPrevious) {
+            int number = link.revision().number();
+            if (number > before + 1) {
+                return new Verification.Fault(before + 1, "the revision is missing");
+            }
+            if (number <= before) {
+                return new Verification.Fault(
+                        Math.max(number, 1),
+                        "a second row has its number, or one before the first");
+            }
+            String reason = reasonAgainst(link, expectedPrevious);
+            return reason == null ? null : new Verification.Fault(number, reason);
         }
 
         private void noteHead(int size, String hash) {
@@ -129,18 +139,18 @@ class Verifier {
             }
         }
 
-        private @Nullable String reasonAgainst(Revision revision, String expectedPrevious) {
+        private @Nullable String reasonAgainst(Chain.Link link, String expectedPrevious) {
+            Revision revision = link.revision();
             if (!revision.previousHash().equals(expectedPrevious)) {
                 return "its previousHash is not the hash of what comes before it";
             }
-            List<Manifest.Bay> bays = store.bays(project, revision.number());
-            if (!revision.manifest(project, bays).hash().equals(revision.hash())) {
+            if (link.fault() != null) {
+                return link.fault();
+            }
+            if (!link.manifest(project).hash().equals(revision.hash())) {
                 return "its hash is not that of its manifest";
             }
-            if (!store.positionsAreWhole(project, revision.number(), bays.size())) {
-                return "its bays are not numbered as they were recorded";
-            }
-            String unsound = unsoundContent(revision, bays);
+            String unsound = unsoundContent(revision, link.bays());
             return unsound != null ? unsound : verdictDiffers(revision);
         }
 

@@ -37,6 +37,7 @@ final class ContractDocument implements OpenApiCustomizer {
 
     private static final String JSON = "application/json";
     private static final String SVG = "image/svg+xml";
+    private static final String NDJSON = "application/x-ndjson";
 
     /** Parameters that mean the same in every operation; an endpoint's own words come first. */
     private static final Map<String, String> SHARED_PARAMETERS =
@@ -166,12 +167,15 @@ final class ContractDocument implements OpenApiCustomizer {
                 media.setExample(tree(example));
             }
         }
-        MediaType drawing = content == null ? null : content.get(SVG);
-        if (drawing != null) {
-            byte[] example = resource(resource + ".svg");
-            if (example != null) {
-                drawing.setExample(new String(example, StandardCharsets.UTF_8));
-            }
+        exampleOfText(content, SVG, resource + ".svg");
+        exampleOfText(content, NDJSON, resource + ".ndjson");
+    }
+
+    private void exampleOfText(@Nullable Content content, String type, String resource) {
+        MediaType media = content == null ? null : content.get(type);
+        byte[] example = media == null ? null : resource(resource);
+        if (media != null && example != null) {
+            media.setExample(new String(example, StandardCharsets.UTF_8));
         }
     }
 

@@ -33,6 +33,7 @@ public final class Contract {
     private static final List<String> METHODS =
             List.of("get", "put", "post", "delete", "options", "head", "patch", "trace");
     private static final String SVG = "image/svg+xml";
+    private static final String NDJSON = "application/x-ndjson";
     private static final JsonMapper JSON = JsonMapper.shared();
 
     /** Read on first use, so that it may be written anew before. */
@@ -138,6 +139,9 @@ public final class Contract {
         if (media.equals(SVG)) {
             return faultsOfDrawing(body);
         }
+        if (media.equals(NDJSON)) {
+            return faultsOfLines(body);
+        }
         return errors(pointer + "/content" + pointer(media) + "/schema", body);
     }
 
@@ -151,6 +155,14 @@ public final class Contract {
                                         config -> config.formatAssertionsEnabled(true)))
                 .stream()
                 .map(error -> error.getInstanceLocation() + " " + error.getMessage())
+                .toList();
+    }
+
+    /** Every line has to be an object that says of which type it is. */
+    private static List<String> faultsOfLines(String body) {
+        return body.lines()
+                .filter(line -> !JSON.readTree(line).path("type").isString())
+                .map(line -> "is no line of an export: " + line)
                 .toList();
     }
 
@@ -249,9 +261,14 @@ public final class Contract {
             return node.at("/responses/" + success() + "/content").has(SVG);
         }
 
+        /** Whether it answers with lines of JSON rather than with one value. */
+        boolean exports() {
+            return node.at("/responses/" + success() + "/content").has(NDJSON);
+        }
+
         /** Name of the file with the example of its answer. */
         String exampleOfAnAnswer() {
-            return id() + ".response." + (draws() ? "svg" : "json");
+            return id() + ".response." + (draws() ? "svg" : exports() ? "ndjson" : "json");
         }
 
         boolean takesBody() {

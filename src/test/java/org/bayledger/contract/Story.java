@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.bayledger.contract.Contract.Operation;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * One pass through all operations in an order in which each finds what it needs: what is written
@@ -27,6 +29,9 @@ final class Story {
                             + "|\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(?:\\.\\d+)?Z"); // an
 
     // instant
+
+    /** Characters of a text that are enough to see what it is. */
+    private static final int SHOWN = 160;
 
     private Story() {}
 
@@ -103,6 +108,20 @@ final class Story {
     /** A drawing without what differs from run to run, and without the room that its words take. */
     static String stableDrawing(String drawing) {
         return stable(drawing).replaceAll(" (x|x1|x2|width)=\"[0-9.]+\"", "");
+    }
+
+    /** An export whose long texts are cut, to be read by people. */
+    static String abridged(String export) {
+        return export.lines().map(Story::abridgedLine).collect(Collectors.joining("\n")) + "\n";
+    }
+
+    private static String abridgedLine(String line) {
+        ObjectNode object = (ObjectNode) JsonMapper.shared().readTree(line);
+        String text = object.path("text").asString("");
+        if (text.length() > SHOWN) {
+            object.put("text", text.substring(0, SHOWN) + " ...");
+        }
+        return object.toString();
     }
 
     /** A text without what differs from run to run. */

@@ -29,7 +29,7 @@ class AppendOnlyTest {
                     "project",
                     "content",
                     "revision",
-                    "revision_bay",
+                    "bay_change",
                     "idempotency",
                     "result_verdicts");
 

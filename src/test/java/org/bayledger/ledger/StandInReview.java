@@ -15,7 +15,8 @@ import org.springframework.context.annotation.Primary;
 
 /**
  * A review small enough to foresee: a bay's utilization is its "load", a bay with a "note" is
- * called out, and a document that "waits" is held until the test lets it go.
+ * called out, a bay with "glass" was checked with it, and a document that "waits" is held until the
+ * test lets it go.
  */
 @TestConfiguration
 class StandInReview {
@@ -73,6 +74,9 @@ class StandInReview {
         item.put("check", "FRAMING");
         item.put("verdict", verdict);
         item.put("utilization", load);
+        if (Trees.get(bay, "glass") instanceof Map<?, ?> glass) {
+            item.put("inputs", Map.of("glass", glass, "load", load));
+        }
         return Map.of("id", Trees.text(bay, "id"), "verdict", verdict, "items", List.of(item));
     }
 }

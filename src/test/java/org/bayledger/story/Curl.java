@@ -59,15 +59,25 @@ final class Curl {
             int colon = header.indexOf(": ");
             request.header(header.substring(0, colon), header.substring(colon + 2));
         }
+        HttpResponse<String> answer = answer(method, path, request);
+        return new Answer(
+                answer.statusCode(),
+                answer.headers().firstValue("ETag").orElse(""),
+                answer.headers().firstValue("Location").orElse(""),
+                JSON.readTree(answer.body()));
+    }
+
+    /** What is at an address that answers with something else than one JSON value. */
+    String download(String path) {
+        return answer("GET", path, HttpRequest.newBuilder(URI.create(base + path))).body();
+    }
+
+    private HttpResponse<String> answer(String method, String path, HttpRequest.Builder request) {
         try {
             HttpResponse<String> answer =
                     http.send(request.build(), HttpResponse.BodyHandlers.ofString());
             Contract.validateAnswer(method, path, answer.statusCode(), answer.body());
-            return new Answer(
-                    answer.statusCode(),
-                    answer.headers().firstValue("ETag").orElse(""),
-                    answer.headers().firstValue("Location").orElse(""),
-                    JSON.readTree(answer.body()));
+            return answer;
         } catch (IOException e) {
             throw new IllegalStateException(e);
         } catch (InterruptedException e) {

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
+import org.bayledger.ledger.ExportVerifier;
 import org.bayledger.platform.TestDatabase;
 import org.bayledger.story.Curl.Answer;
 import org.junit.jupiter.api.BeforeEach;
@@ -172,6 +173,31 @@ class ReviewerStoryTest {
         assertThat(curl.get(held(project, 2, one.text("/hash"))).at("/intact").asBoolean())
                 .as("another chain's end")
                 .isFalse();
+
+        // Whoever downloads it needs no service to see the same.
+        Path export = Files.createTempFile("export", ".ndjson");
+        Files.writeString(export, curl.download(project + "/export"));
+        ExportVerifier.Finding found = ExportVerifier.launch(export, "2", two.text("/hash"));
+        assertThat(found.code()).as(found.output()).isZero();
+        assertThat(found.output()).startsWith("intact: 2 revisions, head " + two.text("/hash"));
+        Files.delete(export);
+
+        followTheWeakMullion(project);
+    }
+
+    /** When did it fail, who recorded it and why, what ended it. */
+    private void followTheWeakMullion(String project) {
+        Answer history = curl.get(project + "/history?bay=N-701&item=" + WEAK + "&check=framing");
+        assertThat(history.at("/items").size()).isEqualTo(2);
+        assertThat(history.text("/firstExceeded/number")).isEqualTo("1");
+        assertThat(history.text("/firstExceeded/reason")).isEqualTo("Issued for review");
+        assertThat(history.text("/firstExceeded/author")).isEqualTo("project engineer");
+        assertThat(history.at("/exceeded").size()).isEqualTo(1);
+        assertThat(history.at("/exceeded/0/to").asInt()).isEqualTo(1);
+        assertThat(history.text("/items/1/verdict")).isEqualTo("SATISFIED");
+        assertThat(history.at("/items/1/inputsChanged"))
+                .extracting(change -> change.path("pointer").asString())
+                .contains("/section/secondMomentOfArea", "/section/sectionModulus");
     }
 
     @Test
