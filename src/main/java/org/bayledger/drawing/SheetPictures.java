@@ -21,7 +21,15 @@ final class SheetPictures {
                             "Wind zones of elevation " + elevation.id(),
                             Drawings.draw(
                                     new DrawingRequest(
-                                            document, DrawingKind.WIND_ZONES, elevation.id(), null),
+                                            document,
+                                            DrawingKind.WIND_ZONES,
+                                            elevation.id(),
+                                            null,
+                                            null,
+                                            null,
+                                            null,
+                                            null,
+                                            null),
                                     units,
                                     origin.title())));
         }
