@@ -135,7 +135,7 @@ record BayFrame(Bay bay, UnitSystem units, double beyond) {
                                     List.of(length(bay.height())))
                             .up(left - Chain.room(heights()), room.y(), room.bottom());
         }
-        return complete & numbers(sheet, scale, room);
+        return numbers(sheet, scale, room) && complete;
     }
 
     private boolean numbers(Sheet sheet, Scale scale, Box room) {
@@ -150,7 +150,9 @@ record BayFrame(Bay bay, UnitSystem units, double beyond) {
             double y = lite(scale, 1, row).middleY();
             rows.add(Label.centred("" + row, frame.right() + beyond + LINE, y).inBold());
         }
-        return numbers(sheet, columns, room) & numbers(sheet, rows, room);
+        boolean above = numbers(sheet, columns, room);
+        boolean beside = numbers(sheet, rows, room);
+        return above && beside;
     }
 
     /** Puts every number, or as many of them as have room; whether every one. */

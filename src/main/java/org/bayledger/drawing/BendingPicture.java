@@ -205,7 +205,8 @@ final class BendingPicture {
             complete &= sheet.putIfFree(Label.centred(force, x, top - BLOCK - ARROW - 5), part);
         }
         place(part, left, y, candidate, y + member.deflection(member.block()) * down);
-        return complete & figure(part, (left + right) / 2, y, member.midSpan() * down, candidate);
+        double middle = (left + right) / 2;
+        return figure(part, middle, y, member.midSpan() * down, candidate) && complete;
     }
 
     private void arrow(double x, double tip) {
