@@ -105,7 +105,10 @@ final class IfcModel {
         if (unit.type().equals("IFCCONVERSIONBASEDUNIT")) {
             StepEntity measure = entity(unit.argument(3), "IFCMEASUREWITHUNIT");
             StepEntity of = measure == null ? null : entity(measure.argument(1), "IFCSIUNIT");
-            if (of != null && measure.argument(0) instanceof Double value && value > 0) {
+            if (measure != null
+                    && of != null
+                    && measure.argument(0) instanceof Double value
+                    && value > 0) {
                 return value * metres(of);
             }
         }

@@ -97,14 +97,12 @@ final class IfcShape {
 
     private void box(List<Vector> corners, StepEntity box, IfcFrame frame) {
         Vector corner = model.point(box.argument(0));
+        double[] x = {0, model.length(box.argument(1))};
+        double[] y = {0, model.length(box.argument(2))};
+        double[] z = {0, model.length(box.argument(3))};
         for (int i = 0; i < 8; i++) {
-            corners.add(
-                    frame.out(
-                            corner.plus(
-                                    new Vector(
-                                            i % 2 * model.length(box.argument(1)),
-                                            i / 2 % 2 * model.length(box.argument(2)),
-                                            i / 4 * model.length(box.argument(3))))));
+            Vector along = new Vector(x[i & 1], y[i >> 1 & 1], z[i >> 2]);
+            corners.add(frame.out(corner.plus(along)));
         }
     }
 
