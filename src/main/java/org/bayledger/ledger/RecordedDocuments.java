@@ -27,7 +27,7 @@ public class RecordedDocuments {
      * @throws org.bayledger.check.FaultsException where today's rules refuse the document
      */
     public RecordedDocument read(String projectId, String number) {
-        Project project = ledger.project(Caller.OPEN, projectId);
+        Project project = ledger.project(Caller.current(), projectId);
         Revision revision = ledger.revision(project, number);
         byte[] document =
                 wholes.document(project, revision, store.bays(project, revision.number()));
