@@ -7,6 +7,7 @@ import org.bayledger.ledger.Caller;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication.Type;
+import org.springframework.boot.context.properties.bind.Binder;
 import org.springframework.boot.web.server.autoconfigure.ServerProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -50,7 +51,9 @@ class SecurityConfiguration {
             if (environment.containsProperty("management.server.port")) {
                 requireLoopback(
                         "management.server.address",
-                        environment.getProperty("management.server.address", InetAddress.class));
+                        Binder.get(environment)
+                                .bind("management.server.address", InetAddress.class)
+                                .orElse(null));
             }
         }
     }
