@@ -156,21 +156,21 @@ class Ledger {
         AtomicBoolean repeated = new AtomicBoolean();
         Revision answered =
                 inTransaction(
-                () -> {
-                    if (!store.tryLockKey(named)) {
-                        throw LedgerProblem.stillRunning();
-                    }
-                    Optional<LedgerStore.Recorded> before = store.recorded(named);
-                    if (before.isPresent()) {
-                        repeated.set(true);
-                        return again(project, before.get(), bodyHash);
-                    }
-                    Precondition required = precondition.get();
-                    Submission submission = reviewed(project, body, required);
-                    Revision made = append(caller, project, submission, required);
-                    store.insert(named, bodyHash, made.number());
-                    return made;
-                });
+                        () -> {
+                            if (!store.tryLockKey(named)) {
+                                throw LedgerProblem.stillRunning();
+                            }
+                            Optional<LedgerStore.Recorded> before = store.recorded(named);
+                            if (before.isPresent()) {
+                                repeated.set(true);
+                                return again(project, before.get(), bodyHash);
+                            }
+                            Precondition required = precondition.get();
+                            Submission submission = reviewed(project, body, required);
+                            Revision made = append(caller, project, submission, required);
+                            store.insert(named, bodyHash, made.number());
+                            return made;
+                        });
         if (!repeated.get()) {
             meters.recorded(answered);
         }

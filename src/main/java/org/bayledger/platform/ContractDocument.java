@@ -147,8 +147,7 @@ final class ContractDocument implements OpenApiCustomizer {
                 item.readOperationsMap().entrySet()) {
             Operation operation = entry.getValue();
             Scope scope = Scope.of(HttpMethod.valueOf(entry.getKey().name()), path);
-            operation.setSecurity(
-                    List.of(new SecurityRequirement().addList(BEARER, scope.text())));
+            operation.setSecurity(List.of(new SecurityRequirement().addList(BEARER, scope.text())));
             ApiResponses responses = operation.getResponses();
             responses.forEach(
                     (status, response) -> {

@@ -48,9 +48,7 @@ class Demo implements ApplicationRunner {
         this.environment = environment;
         this.server = server;
         this.enabled =
-                enabled != null
-                        ? enabled
-                        : security.isOpen() && embedded.getIfAvailable() != null;
+                enabled != null ? enabled : security.isOpen() && embedded.getIfAvailable() != null;
     }
 
     @Override

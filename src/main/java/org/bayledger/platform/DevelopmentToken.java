@@ -64,11 +64,7 @@ public final class DevelopmentToken {
                         .logStartupInfo(false)
                         .registerShutdownHook(false)
                         .run()) {
-            out.println(
-                    make(
-                            options(arguments),
-                            configuration.getEnvironment(),
-                            Instant.now()));
+            out.println(make(options(arguments), configuration.getEnvironment(), Instant.now()));
             return 0;
         } catch (StartupRefusedException refused) {
             err.println(refused.getMessage());

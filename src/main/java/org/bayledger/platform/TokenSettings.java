@@ -71,8 +71,7 @@ record TokenSettings(
      */
     static Optional<TokenSettings> of(Environment environment) {
         OAuth2ResourceServerProperties properties =
-                Binder.get(environment)
-                        .bindOrCreate(PREFIX, OAuth2ResourceServerProperties.class);
+                Binder.get(environment).bindOrCreate(PREFIX, OAuth2ResourceServerProperties.class);
         OAuth2ResourceServerProperties.Jwt jwt = properties.getJwt();
         if (StringUtils.hasText(properties.getOpaquetoken().getIntrospectionUri())) {
             throw new StartupRefusedException(
@@ -84,7 +83,10 @@ record TokenSettings(
         String secret = secret(environment);
         Resource publicKey = jwt.getPublicKeyLocation();
         List<String> audiences =
-                jwt.getAudiences().stream().filter(StringUtils::hasText).map(String::strip).toList();
+                jwt.getAudiences().stream()
+                        .filter(StringUtils::hasText)
+                        .map(String::strip)
+                        .toList();
         long given = Stream.of(keys, secret, publicKey).filter(key -> key != null).count();
         boolean named = StringUtils.hasText(issuer);
         if (!named && audiences.isEmpty() && given == 0) {

@@ -146,9 +146,7 @@ final class Workload implements HandlerInterceptor, ResponseBodyAdvice<Object> {
             Class<? extends HttpMessageConverter<?>> converter,
             ServerHttpRequest request,
             ServerHttpResponse response) {
-        if (request
-                instanceof
-                org.springframework.http.server.ServletServerHttpRequest servlet) {
+        if (request instanceof org.springframework.http.server.ServletServerHttpRequest servlet) {
             leave(servlet.getServletRequest());
         }
         return body;

@@ -68,7 +68,10 @@ class OpenServiceTest {
             assertThat(answer.body()).contains("Host header must be localhost");
         }
         byte[] absolute =
-                ("GET http://" + host + "/v1/projects HTTP/1.1\r\nHost: " + host
+                ("GET http://"
+                                + host
+                                + "/v1/projects HTTP/1.1\r\nHost: "
+                                + host
                                 + "\r\nConnection: close\r\n\r\n")
                         .getBytes(UTF_8);
         assertThat(RawHttp.send(port, absolute).status()).isEqualTo(421);
@@ -134,7 +137,9 @@ class OpenServiceTest {
                 .contains("default-src 'none'; script-src 'self'; connect-src 'self'")
                 .contains("frame-ancestors 'none'");
         // what that policy forbids is not there
-        assertThat(ui.body()).doesNotContainPattern("<script(?![^>]*src=)").doesNotContain("onload");
+        assertThat(ui.body())
+                .doesNotContainPattern("<script(?![^>]*src=)")
+                .doesNotContain("onload");
     }
 
     @ParameterizedTest

@@ -34,7 +34,8 @@ final class RawHttp {
     }
 
     static byte[] post(String target, byte[] body, String... headers) {
-        StringBuilder head = new StringBuilder("POST " + target + " HTTP/1.1\r\nHost: localhost\r\n");
+        StringBuilder head =
+                new StringBuilder("POST " + target + " HTTP/1.1\r\nHost: localhost\r\n");
         head.append("Connection: close\r\nContent-Length: ").append(body.length).append("\r\n");
         boolean typed = false;
         for (String header : headers) {

@@ -64,8 +64,7 @@ class AuthenticationTest {
         String body =
                 "{\"author\":\"A. Claimed\",\"reason\":\"first\",\"document\":%s}"
                         .formatted(example("review"));
-        Answer recorded =
-                service.post(project + "/revisions", body, ours, "If-None-Match: *");
+        Answer recorded = service.post(project + "/revisions", body, ours, "If-None-Match: *");
         assertThat(recorded.status()).isEqualTo(201);
     }
 
@@ -78,8 +77,7 @@ class AuthenticationTest {
     @Test
     void recordsWhoTheTokenSpeaksOfBesideTheAuthorThatIsClaimed() throws Exception {
         JsonNode revision = service.get(project + "/revisions/1", ours).json();
-        assertThat(revision.at("/recordedBy").asString())
-                .isEqualTo(issuer.name() + " reviewer-7");
+        assertThat(revision.at("/recordedBy").asString()).isEqualTo(issuer.name() + " reviewer-7");
         assertThat(revision.at("/author").asString()).isEqualTo("A. Claimed");
         // both are under the hash
         assertThat(revision.at("/manifest/recordedBy").asString())
@@ -116,8 +114,7 @@ class AuthenticationTest {
                     .contains("insufficient_scope", "scope=\"" + needed.text() + "\"");
             isProblem(refused, "scope " + needed.text());
 
-            String own =
-                    "Authorization: Bearer " + issuer.token("Quillmoor", needed.text());
+            String own = "Authorization: Bearer " + issuer.token("Quillmoor", needed.text());
             assertThat(service.send(operation[0], path, body, own).status())
                     .as(name)
                     .isNotIn(401, 403, 404, 500);
@@ -180,9 +177,7 @@ class AuthenticationTest {
         String token = issuer.token("Quillmoor", ALL);
         int payload = token.indexOf('.') + 1;
         char changed = token.charAt(payload + 20) == 'A' ? 'B' : 'A';
-        refused(
-                "",
-                token.substring(0, payload + 20) + changed + token.substring(payload + 21));
+        refused("", token.substring(0, payload + 20) + changed + token.substring(payload + 21));
         refused("", token.substring(0, token.lastIndexOf('.') + 1));
         refused("", "nonsense");
 

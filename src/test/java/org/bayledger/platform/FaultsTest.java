@@ -89,8 +89,7 @@ class FaultsTest {
     @Test
     @Order(1)
     void saysSoonThatEveryConnectionIsTaken() throws Exception {
-        String project =
-                service.post("/v1/projects", "{\"name\":\"Library\"}").header("Location");
+        String project = service.post("/v1/projects", "{\"name\":\"Library\"}").header("Location");
         try (Connection held = service.context().getBean(DataSource.class).getConnection()) {
             assertThat(held.isValid(1)).isTrue();
             unavailable(service.get("/v1/projects"));

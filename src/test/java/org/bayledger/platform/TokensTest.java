@@ -97,9 +97,12 @@ class TokensTest {
                     new Tokens(
                             TokenSettings.of(
                                             environment(
-                                                    JWT + "issuer-uri", issuer.name(),
-                                                    JWT + "audiences", TestIssuer.AUDIENCE,
-                                                    JWT + "public-key-location", "file:" + file))
+                                                    JWT + "issuer-uri",
+                                                    issuer.name(),
+                                                    JWT + "audiences",
+                                                    TestIssuer.AUDIENCE,
+                                                    JWT + "public-key-location",
+                                                    "file:" + file))
                                     .orElseThrow());
             assertThat(tokens.decode(issuer.token("a", "bayledger.read")).getSubject())
                     .isEqualTo("reviewer-7");
@@ -123,16 +126,22 @@ class TokensTest {
         try (TestIssuer issuer = new TestIssuer()) {
             MockEnvironment environment =
                     environment(
-                            JWT + "issuer-uri", issuer.name(),
-                            JWT + "audiences", TestIssuer.AUDIENCE,
-                            JWT + "jwk-set-uri", issuer.name() + "/keys",
-                            JWT + "jws-algorithms", "RS256");
+                            JWT + "issuer-uri",
+                            issuer.name(),
+                            JWT + "audiences",
+                            TestIssuer.AUDIENCE,
+                            JWT + "jwk-set-uri",
+                            issuer.name() + "/keys",
+                            JWT + "jws-algorithms",
+                            "RS256");
             String token = issuer.token("a", "bayledger.read");
             assertThat(new Tokens(TokenSettings.of(environment).orElseThrow()).decode(token))
                     .isNotNull();
             Tokens strict =
                     new Tokens(
-                            TokenSettings.of(environment.withProperty(JWT + "jws-algorithms", "ES256"))
+                            TokenSettings.of(
+                                            environment.withProperty(
+                                                    JWT + "jws-algorithms", "ES256"))
                                     .orElseThrow());
             assertThatThrownBy(() -> strict.decode(token)).isInstanceOf(BadJwtException.class);
         }
