@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.bayledger.ledger.Caller;
 import org.jspecify.annotations.Nullable;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
-import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication.Type;
 import org.springframework.boot.context.properties.bind.Binder;
 import org.springframework.boot.web.server.autoconfigure.ServerProperties;
 import org.springframework.context.annotation.Bean;
@@ -27,7 +26,7 @@ import tools.jackson.databind.json.JsonMapper;
  * with it, every operation needs a token with the operation's scope.
  */
 @Configuration(proxyBeanMethods = false)
-@ConditionalOnWebApplication(type = Type.SERVLET)
+@ConditionalOnWebApplication(type = ConditionalOnWebApplication.Type.SERVLET)
 @EnableWebSecurity
 class SecurityConfiguration {
 

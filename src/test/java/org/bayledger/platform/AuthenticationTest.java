@@ -31,6 +31,9 @@ class AuthenticationTest {
     private static final String[] ALL =
             Arrays.stream(Scope.values()).map(Scope::text).toArray(String[]::new);
 
+    /** An operation of the contract, its path with variables in braces. */
+    private record Operation(String method, String path) {}
+
     private final TestDatabase database = TestDatabase.create();
     private TestIssuer issuer;
     private RunningCopy service;
@@ -90,13 +93,13 @@ class AuthenticationTest {
     @Test
     void asksForATokenAndForItsScopeInEveryOperation() throws Exception {
         List<String> asked = new ArrayList<>();
-        for (String[] operation : operations()) {
-            String name = operation[0] + " " + operation[1];
-            Scope needed = Scope.of(HttpMethod.valueOf(operation[0]), operation[1]);
-            String path = path(operation[1]);
-            String body = operation[0].equals("POST") ? "{}" : null;
+        for (Operation operation : operations()) {
+            String name = operation.method() + " " + operation.path();
+            Scope needed = Scope.of(HttpMethod.valueOf(operation.method()), operation.path());
+            String path = path(operation.path());
+            String body = operation.method().equals("POST") ? "{}" : null;
 
-            Answer nobody = service.send(operation[0], path, body);
+            Answer nobody = service.send(operation.method(), path, body);
             assertThat(nobody.status()).as(name).isEqualTo(401);
             assertThat(nobody.header("WWW-Authenticate")).isEqualTo("Bearer");
             isProblem(nobody, "no token");
@@ -108,14 +111,14 @@ class AuthenticationTest {
                                     Arrays.stream(ALL)
                                             .filter(scope -> !scope.equals(needed.text()))
                                             .toArray(String[]::new));
-            Answer refused = service.send(operation[0], path, body, others);
+            Answer refused = service.send(operation.method(), path, body, others);
             assertThat(refused.status()).as(name).isEqualTo(403);
             assertThat(refused.header("WWW-Authenticate"))
                     .contains("insufficient_scope", "scope=\"" + needed.text() + "\"");
             isProblem(refused, "scope " + needed.text());
 
             String own = "Authorization: Bearer " + issuer.token("Quillmoor", needed.text());
-            assertThat(service.send(operation[0], path, body, own).status())
+            assertThat(service.send(operation.method(), path, body, own).status())
                     .as(name)
                     .isNotIn(401, 403, 404, 500);
             asked.add(name);
@@ -128,23 +131,26 @@ class AuthenticationTest {
         String theirs = "Authorization: Bearer " + issuer.token("Another", ALL);
         String nobodys = "Authorization: Bearer " + issuer.token("local", ALL);
         int seen = 0;
-        for (String[] operation : operations()) {
-            if (!operation[1].contains("{projectId}")) {
+        for (Operation operation : operations()) {
+            if (!operation.path().contains("{projectId}")) {
                 continue;
             }
-            String path = path(operation[1]);
+            String path = path(operation.path());
             String body =
-                    operation[0].equals("POST")
+                    operation.method().equals("POST")
                             ? "{\"author\":\"a\",\"reason\":\"r\",\"document\":%s}"
                                     .formatted(example("review"))
                             : null;
             for (String other : List.of(theirs, nobodys)) {
-                Answer answer = service.send(operation[0], path, body, other, "If-None-Match: *");
-                assertThat(answer.status()).as("%s %s", operation).isEqualTo(404);
+                Answer answer =
+                        service.send(operation.method(), path, body, other, "If-None-Match: *");
+                assertThat(answer.status()).as(operation.toString()).isEqualTo(404);
                 isProblem(answer, "");
             }
-            assertThat(service.send(operation[0], path, body, ours, "If-None-Match: *").status())
-                    .as("%s %s", operation)
+            assertThat(
+                            service.send(operation.method(), path, body, ours, "If-None-Match: *")
+                                    .status())
+                    .as(operation.toString())
                     .isNotEqualTo(404);
             seen++;
         }
@@ -295,25 +301,20 @@ class AuthenticationTest {
         assertThat(answer.header("Cache-Control")).isEqualTo("no-store");
     }
 
-    /** Method and path of every operation. */
-    private static List<String[]> operations() {
-        JsonNode paths = YAMLMapper.shared().readTree(Contract.FILE.toFile()).path("paths");
-        List<String[]> operations = new ArrayList<>();
-        paths.properties()
-                .forEach(
-                        path ->
-                                path.getValue()
-                                        .properties()
-                                        .forEach(
-                                                operation ->
-                                                        operations.add(
-                                                                new String[] {
-                                                                    operation
-                                                                            .getKey()
-                                                                            .toUpperCase(
-                                                                                    Locale.ROOT),
-                                                                    path.getKey()
-                                                                })));
+    /** Every operation of the committed contract. */
+    private static List<Operation> operations() {
+        List<Operation> operations = new ArrayList<>();
+        YAMLMapper.shared()
+                .readTree(Contract.FILE.toFile())
+                .path("paths")
+                .forEachEntry(
+                        (path, methods) ->
+                                methods.forEachEntry(
+                                        (method, operation) ->
+                                                operations.add(
+                                                        new Operation(
+                                                                method.toUpperCase(Locale.ROOT),
+                                                                path))));
         return operations;
     }
 

@@ -4,21 +4,30 @@ import ch.qos.logback.classic.Level;
 import ch.qos.logback.classic.Logger;
 import ch.qos.logback.classic.spi.ILoggingEvent;
 import ch.qos.logback.classic.spi.ThrowableProxyUtil;
-import ch.qos.logback.core.read.ListAppender;
+import ch.qos.logback.core.AppenderBase;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.slf4j.LoggerFactory;
 
 /** Everything that some loggers say down to DEBUG, each line after its request's identifier. */
 final class Listened implements AutoCloseable {
 
-    private final ListAppender<ILoggingEvent> events = new ListAppender<>();
+    private final List<ILoggingEvent> events = new CopyOnWriteArrayList<>();
+    private final AppenderBase<ILoggingEvent> appender =
+            new AppenderBase<>() {
+                @Override
+                protected void append(ILoggingEvent event) {
+                    event.prepareForDeferredProcessing();
+                    events.add(event);
+                }
+            };
     private final Map<Logger, Level> before = new LinkedHashMap<>();
 
     Listened(String... loggers) {
-        events.start();
-        root().addAppender(events);
+        appender.start();
+        root().addAppender(appender);
         for (String name : loggers) {
             quiet((Logger) LoggerFactory.getLogger(name));
         }
@@ -30,14 +39,8 @@ final class Listened implements AutoCloseable {
         logger.setLevel(Level.DEBUG);
     }
 
-    List<ILoggingEvent> events() {
-        synchronized (events.list) {
-            return List.copyOf(events.list);
-        }
-    }
-
     List<String> lines() {
-        return events().stream()
+        return events.stream()
                 .map(
                         event ->
                                 event.getMDCPropertyMap().getOrDefault("requestId", "-")
@@ -56,7 +59,7 @@ final class Listened implements AutoCloseable {
 
     @Override
     public void close() {
-        root().detachAppender(events);
+        root().detachAppender(appender);
         before.forEach(Logger::setLevel);
     }
 }
