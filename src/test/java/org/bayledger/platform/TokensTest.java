@@ -14,11 +14,13 @@ import java.security.KeyPairGenerator;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Base64;
+import java.util.List;
 import java.util.Map;
 import org.bayledger.ledger.Caller;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.boot.web.server.autoconfigure.ServerProperties;
+import org.springframework.http.HttpMethod;
 import org.springframework.mock.env.MockEnvironment;
 import org.springframework.security.core.GrantedAuthority;
 import org.springframework.security.oauth2.jwt.BadJwtException;
@@ -75,6 +77,28 @@ class TokensTest {
                         environment,
                         Instant.now().minusSeconds(7200));
         assertThatThrownBy(() -> tokens.decode(old)).hasMessageContaining("expired");
+    }
+
+    @Test
+    void eachOperationHasItsScope() {
+        String project = "/v1/projects/{projectId}";
+        String revision = project + "/revisions/{number}";
+        for (HttpMethod method : List.of(HttpMethod.GET, HttpMethod.HEAD)) {
+            assertThat(Scope.of(method, "/v1/projects")).isEqualTo(Scope.READ);
+            assertThat(Scope.of(method, project)).isEqualTo(Scope.READ);
+            assertThat(Scope.of(method, revision + "/drawings")).isEqualTo(Scope.READ);
+            assertThat(Scope.of(method, project + "/comparisons")).isEqualTo(Scope.READ);
+            assertThat(Scope.of(method, project + "/history")).isEqualTo(Scope.READ);
+            assertThat(Scope.of(method, project + "/verification")).isEqualTo(Scope.AUDIT);
+            assertThat(Scope.of(method, project + "/checkpoint")).isEqualTo(Scope.AUDIT);
+            assertThat(Scope.of(method, project + "/export")).isEqualTo(Scope.AUDIT);
+        }
+        assertThat(Scope.of(HttpMethod.POST, "/v1/projects")).isEqualTo(Scope.RECORD);
+        assertThat(Scope.of(HttpMethod.POST, project + "/revisions")).isEqualTo(Scope.RECORD);
+        assertThat(Scope.of(HttpMethod.DELETE, project)).isEqualTo(Scope.RECORD);
+        assertThat(Scope.of(HttpMethod.POST, "/v1/reviews")).isEqualTo(Scope.CHECK);
+        assertThat(Scope.of(HttpMethod.POST, "/v1/checks/glass")).isEqualTo(Scope.CHECK);
+        assertThat(Scope.of(HttpMethod.GET, "/actuator/prometheus")).isEqualTo(Scope.METRICS);
     }
 
     @Test
@@ -201,7 +225,7 @@ class TokensTest {
         assertThat(command("dev-token", "--org")[1]).contains("usage: dev-token");
         MockEnvironment environment = named(TokenSettings.SECRET, SECRET);
         for (Map<String, String> wrong :
-                java.util.List.of(
+                List.of(
                         Map.<String, String>of(),
                         Map.of("org", "demo", "scopes", "everything"),
                         Map.of("org", "demo", "hours", "721"),
