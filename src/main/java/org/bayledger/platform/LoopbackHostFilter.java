@@ -6,6 +6,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.regex.Pattern;
+import org.springframework.http.HttpHeaders;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
@@ -16,7 +17,7 @@ final class LoopbackHostFilter extends OncePerRequestFilter {
 
     private static final Pattern LOOPBACK =
             Pattern.compile(
-                    "localhost|127\\.\\d{1,3}\\.\\d{1,3}\\.\\d{1,3}|\\[?(::1|0:0:0:0:0:0:0:1)]?",
+                    "(localhost|127\\.\\d{1,3}\\.\\d{1,3}\\.\\d{1,3}|\\[?(::1|0:0:0:0:0:0:0:1)]?)(:\\d*)?",
                     Pattern.CASE_INSENSITIVE);
 
     private final SecurityProblems problems;
@@ -29,7 +30,9 @@ final class LoopbackHostFilter extends OncePerRequestFilter {
     protected void doFilterInternal(
             HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        if (LOOPBACK.matcher(request.getServerName()).matches()) {
+        String header = request.getHeader(HttpHeaders.HOST);
+        // the name may come from elsewhere: an absolute request line, or a forwarding header
+        if (isLoopback(request.getServerName()) && (header == null || isLoopback(header))) {
             chain.doFilter(request, response);
         } else {
             problems.answer(
@@ -39,5 +42,9 @@ final class LoopbackHostFilter extends OncePerRequestFilter {
                     "The service is open to this machine alone; the Host header must be localhost,"
                             + " 127.0.0.1 or [::1], with any port.");
         }
+    }
+
+    private static boolean isLoopback(String host) {
+        return LOOPBACK.matcher(host).matches();
     }
 }

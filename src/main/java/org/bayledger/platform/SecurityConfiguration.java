@@ -4,10 +4,9 @@ import jakarta.servlet.DispatcherType;
 import java.net.InetAddress;
 import java.util.Optional;
 import org.bayledger.ledger.Caller;
-import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.config.BeanFactoryPostProcessor;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.boot.context.properties.bind.Binder;
-import org.springframework.boot.web.server.autoconfigure.ServerProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.env.Environment;
@@ -43,17 +42,28 @@ class SecurityConfiguration {
 
     private final Optional<TokenSettings> settings;
 
-    SecurityConfiguration(Environment environment, ServerProperties server) {
+    SecurityConfiguration(Environment environment) {
         this.settings = TokenSettings.of(environment);
-        if (isOpen()) {
-            requireLoopback("server.address", server.getAddress());
-            if (environment.containsProperty("management.server.port")) {
-                requireLoopback(
-                        "management.server.address",
-                        Binder.get(environment)
-                                .bind("management.server.address", InetAddress.class)
-                                .orElse(null));
-            }
+    }
+
+    /** Before anything is started: a database, or a port. */
+    @Bean
+    static BeanFactoryPostProcessor refusal(Environment environment) {
+        return factory -> refuseToBeOpenToOthers(environment);
+    }
+
+    /**
+     * Goes on with authentication, or on an address that other machines can't reach.
+     *
+     * @throws StartupRefusedException otherwise
+     */
+    static void refuseToBeOpenToOthers(Environment environment) {
+        if (TokenSettings.of(environment).isPresent()) {
+            return;
+        }
+        requireLoopback("server.address", environment);
+        if (environment.containsProperty("management.server.port")) {
+            requireLoopback("management.server.address", environment);
         }
     }
 
@@ -62,7 +72,9 @@ class SecurityConfiguration {
         return settings.isEmpty();
     }
 
-    private static void requireLoopback(String property, @Nullable InetAddress address) {
+    private static void requireLoopback(String property, Environment environment) {
+        InetAddress address =
+                Binder.get(environment).bind(property, InetAddress.class).orElse(null);
         if (address == null || !address.isLoopbackAddress()) {
             throw new StartupRefusedException(
                     "Other machines could reach the service, and it would not ask them who they"

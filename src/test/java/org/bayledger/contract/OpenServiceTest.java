@@ -75,6 +75,13 @@ class OpenServiceTest {
                                 + "\r\nConnection: close\r\n\r\n")
                         .getBytes(UTF_8);
         assertThat(RawHttp.send(port, absolute).status()).isEqualTo(421);
+        byte[] mixed =
+                ("GET http://"
+                                + host
+                                + "/v1/projects HTTP/1.1\r\nHost: localhost"
+                                + "\r\nConnection: close\r\n\r\n")
+                        .getBytes(UTF_8);
+        assertThat(RawHttp.send(port, mixed).status()).isIn(400, 421);
     }
 
     @Test
@@ -207,11 +214,12 @@ class OpenServiceTest {
         } finally {
             MDC.remove("requestId");
         }
-        assertThat(text).contains("[job-7] ").contains("by A. Author 2026 ERROR forged");
+        assertThat(text).contains("[job-7] ").doesNotContain("\u001b[31m", "\u2028", "\u0085");
         List<String> lines = text.lines().toList();
         assertThat(lines.get(0)).contains("by A. Author");
         assertThat(lines)
                 .noneMatch(line -> line.startsWith("2026 ERROR") || line.startsWith("forged"))
+                .contains("    2026 ERROR forged")
                 .anyMatch(line -> line.startsWith("Caused by: java.lang.IllegalArgument"))
                 .anyMatch(line -> line.startsWith("\tat "));
         String plain =

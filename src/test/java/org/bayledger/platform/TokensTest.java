@@ -16,10 +16,11 @@ import java.time.Instant;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import org.bayledger.BayledgerApplication;
 import org.bayledger.ledger.Caller;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.springframework.boot.web.server.autoconfigure.ServerProperties;
+import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.http.HttpMethod;
 import org.springframework.mock.env.MockEnvironment;
 import org.springframework.security.core.GrantedAuthority;
@@ -192,28 +193,52 @@ class TokensTest {
     }
 
     @Test
-    void isOpenOnLoopbackAlone() throws Exception {
-        assertThat(at("127.0.0.1", environment()).isOpen()).isTrue();
-        assertThat(at("::1", environment()).isOpen()).isTrue();
-        assertThat(at("0.0.0.0", named()).isOpen()).isFalse();
-        assertThat(at(null, named()).isOpen()).isFalse();
-        for (String address : new String[] {null, "0.0.0.0", "::", "192.0.2.1"}) {
-            assertThatThrownBy(() -> at(address, environment()))
-                    .isInstanceOfSatisfying(
-                            StartupRefusedException.class,
-                            refused ->
-                                    assertThat(refused.action())
-                                            .contains("SERVER_ADDRESS=127.0.0.1")
-                                            .contains("JWT_ISSUER_URI")
-                                            .contains("JWT_AUDIENCES"))
-                    .hasMessageContaining("server.address")
-                    .hasMessageContaining("no authentication is configured");
+    void isOpenOnLoopbackAlone() {
+        for (String address : List.of("127.0.0.1", "::1", "localhost")) {
+            SecurityConfiguration.refuseToBeOpenToOthers(environment("server.address", address));
         }
-        MockEnvironment management = environment("management.server.port", "8081");
-        assertThatThrownBy(() -> at("127.0.0.1", management))
-                .hasMessageContaining("management.server.address");
-        management.setProperty("management.server.address", "127.0.0.1");
-        assertThat(at("127.0.0.1", management).isOpen()).isTrue();
+        assertThat(new SecurityConfiguration(environment()).isOpen()).isTrue();
+        assertThat(new SecurityConfiguration(named()).isOpen()).isFalse();
+        SecurityConfiguration.refuseToBeOpenToOthers(named());
+        SecurityConfiguration.refuseToBeOpenToOthers(named("server.address", "0.0.0.0"));
+
+        refusesToStart(environment(), "server.address is not set");
+        for (String address : List.of("", "0.0.0.0", "::", "192.0.2.1")) {
+            refusesToStart(environment("server.address", address), "server.address");
+        }
+        String[] management = {"server.address", "127.0.0.1", "management.server.port", "8081"};
+        refusesToStart(environment(management), "management.server.address");
+        SecurityConfiguration.refuseToBeOpenToOthers(
+                environment(management).withProperty("management.server.address", "127.0.0.1"));
+    }
+
+    /** The start itself, and early enough that nothing is left behind. */
+    @Test
+    void refusesBeforeAnythingIsStarted(@TempDir Path folder) {
+        SpringApplicationBuilder service =
+                new SpringApplicationBuilder(BayledgerApplication.class)
+                        .registerShutdownHook(false);
+        assertThatThrownBy(
+                        () ->
+                                service.run(
+                                        "--server.port=0",
+                                        "--server.address=0.0.0.0",
+                                        "--bayledger.embedded-database.directory=" + folder))
+                .isInstanceOf(StartupRefusedException.class);
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    private static void refusesToStart(MockEnvironment environment, String why) {
+        assertThatThrownBy(() -> SecurityConfiguration.refuseToBeOpenToOthers(environment))
+                .isInstanceOfSatisfying(
+                        StartupRefusedException.class,
+                        refused ->
+                                assertThat(refused.action())
+                                        .contains("SERVER_ADDRESS=127.0.0.1")
+                                        .contains("JWT_ISSUER_URI")
+                                        .contains("JWT_AUDIENCES"))
+                .hasMessageContaining(why)
+                .hasMessageContaining("no authentication is configured");
     }
 
     @Test
@@ -250,13 +275,6 @@ class TokensTest {
         return new String[] {
             out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8)
         };
-    }
-
-    private static SecurityConfiguration at(String address, MockEnvironment environment)
-            throws java.net.UnknownHostException {
-        ServerProperties server = new ServerProperties();
-        server.setAddress(address == null ? null : java.net.InetAddress.getByName(address));
-        return new SecurityConfiguration(environment, server);
     }
 
     private static void refuses(MockEnvironment environment, String why) {
