@@ -456,9 +456,7 @@ class RevisionEndpointTest {
                 client.get(
                         project + "/comparisons?base=1&head=2&recompute=true", "Accept: text/html");
         assertThat(page.header("content-type")).isEqualTo("text/html;charset=UTF-8");
-        assertThat(page.body())
-                .contains("N-02/mullion/1")
-                .contains("against what it makes of the base");
+        assertThat(page.body()).contains("N-02/mullion/1").contains("against what it makes of the base");
         assertProblem(
                 client.get(project + "/comparisons?base=1&head=3", "Accept: text/html"),
                 404,
