@@ -32,11 +32,25 @@ public record SelectionRequest(
 
     private static final String SECTION = "/section";
 
+    /**
+     * Members with all their supports, times sections, times zones, that one request may ask for:
+     * some 20 s of one core of an Intel Xeon, with the search for steel.
+     */
+    private static final long MOST = 500_000;
+
     public SelectionRequest {
         candidates = List.copyOf(candidates);
         zones = List.copyOf(zones);
         members = List.copyOf(members);
         Faults faults = new Faults();
+        long supports = members.stream().mapToLong(member -> member.supports().size()).sum();
+        faults.require(
+                supports * candidates.size() * zones.size() <= MOST,
+                "",
+                "asks for too much at once: the supports of all members, times candidates, times"
+                        + " zones, must be at most "
+                        + MOST
+                        + "; ask for fewer candidates or zones at a time");
         unique(candidates, SectionCandidate::id, "/candidates", "/id", faults);
         Set<String> names = unique(zones, SelectionZone::zone, "/zones", "/zone", faults);
         unique(members, SelectionMember::id, "/members", "/id", faults);

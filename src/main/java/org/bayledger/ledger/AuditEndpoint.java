@@ -26,12 +26,19 @@ class AuditEndpoint {
     private final LedgerStore store;
     private final Comparer comparer;
     private final Verifier verifier;
+    private final LedgerMeters meters;
 
-    AuditEndpoint(Ledger ledger, LedgerStore store, Comparer comparer, Verifier verifier) {
+    AuditEndpoint(
+            Ledger ledger,
+            LedgerStore store,
+            Comparer comparer,
+            Verifier verifier,
+            LedgerMeters meters) {
         this.ledger = ledger;
         this.store = store;
         this.comparer = comparer;
         this.verifier = verifier;
+        this.meters = meters;
     }
 
     @GetMapping(path = "/comparisons", produces = "application/json")
@@ -64,9 +71,9 @@ class AuditEndpoint {
             @PathVariable String projectId,
             @RequestParam(required = false) @Nullable Integer size,
             @RequestParam(required = false) @Nullable String headHash) {
-        Project project = ledger.project(Caller.OPEN, projectId);
+        Project project = ledger.project(Caller.current(), projectId);
         if (size == null && headHash == null) {
-            return verifier.verify(project);
+            return meters.verified(verifier.verify(project));
         }
         if (size == null || size < 0 || headHash == null || !HASH.matcher(headHash).matches()) {
             throw new FaultsException(
@@ -77,7 +84,7 @@ class AuditEndpoint {
                                             + " lower-case hexadecimal digits)",
                                     Fault.Kind.MALFORMED)));
         }
-        return verifier.verify(project, size, headHash);
+        return meters.verified(verifier.verify(project, size, headHash));
     }
 
     @GetMapping(path = "/checkpoint", produces = "application/json")
@@ -86,6 +93,6 @@ class AuditEndpoint {
             summary = "Read where the chain ends",
             description = "Keep it outside; hold a later chain against it with verification.")
     Views.Checkpoint checkpoint(@PathVariable String projectId) {
-        return Views.Checkpoint.of(store.head(ledger.project(Caller.OPEN, projectId)));
+        return Views.Checkpoint.of(store.head(ledger.project(Caller.current(), projectId)));
     }
 }

@@ -40,7 +40,7 @@ public class Comparer {
      * @param recompute whether today's engine runs on both documents
      */
     public Comparison compare(String projectId, int base, int head, boolean recompute) {
-        Project project = ledger.project(Caller.OPEN, projectId);
+        Project project = ledger.project(Caller.current(), projectId);
         Side from = side(project, ledger.revision(project, base));
         Side to = side(project, ledger.revision(project, head));
         return new Comparison(

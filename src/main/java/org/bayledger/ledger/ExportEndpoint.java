@@ -45,7 +45,7 @@ class ExportEndpoint {
             description = "The project, line by line.",
             content = @Content(mediaType = NDJSON, schema = @Schema(type = "string")))
     void export(@PathVariable String projectId, HttpServletResponse response) throws IOException {
-        Project project = ledger.project(Caller.OPEN, projectId);
+        Project project = ledger.project(Caller.current(), projectId);
         response.setContentType(NDJSON);
         response.setHeader(
                 HttpHeaders.CONTENT_DISPOSITION,

@@ -60,7 +60,7 @@ class HistoryEndpoint {
             @RequestParam(required = false) @Nullable Integer limit,
             @RequestParam(required = false) @Nullable String cursor) {
         return historian.history(
-                ledger.project(Caller.OPEN, projectId),
+                ledger.project(Caller.current(), projectId),
                 new Historian.Question(
                         bay, item, check, verdict, Cursor.limit(limit), skipped(cursor)));
     }

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -30,6 +31,7 @@ class Ledger {
     private final TransactionTemplate transaction;
     private final Engine engine;
     private final Clock clock;
+    private final LedgerMeters meters;
 
     Ledger(
             LedgerStore store,
@@ -37,13 +39,15 @@ class Ledger {
             VerdictStore verdicts,
             TransactionTemplate transaction,
             Engine engine,
-            Clock clock) {
+            Clock clock,
+            LedgerMeters meters) {
         this.store = store;
         this.writer = writer;
         this.verdicts = verdicts;
         this.transaction = transaction;
         this.engine = engine;
         this.clock = clock;
+        this.meters = meters;
     }
 
     Project create(Caller caller, String name) {
@@ -144,26 +148,36 @@ class Ledger {
             Supplier<Precondition> precondition) {
         if (key == null) {
             Submission submission = reviewed(project, body, precondition.get());
-            return inTransaction(() -> append(caller, project, submission, precondition.get()));
+            Revision made =
+                    inTransaction(() -> append(caller, project, submission, precondition.get()));
+            meters.recorded(made);
+            return made;
         }
         IdempotencyKey named =
                 new IdempotencyKey(caller.organisation(), caller.recordedBy(), project.id(), key);
         String bodyHash = Sha256.hex(body.bytes());
-        return inTransaction(
-                () -> {
-                    if (!writer.tryLockKey(named)) {
-                        throw LedgerProblem.stillRunning();
-                    }
-                    Optional<LedgerWriter.Recorded> before = writer.recorded(named);
-                    if (before.isPresent()) {
-                        return again(project, before.get(), bodyHash);
-                    }
-                    Precondition required = precondition.get();
-                    Submission submission = reviewed(project, body, required);
-                    Revision made = append(caller, project, submission, required);
-                    writer.insert(named, bodyHash, made.number());
-                    return made;
-                });
+        AtomicBoolean repeated = new AtomicBoolean();
+        Revision answered =
+                inTransaction(
+                        () -> {
+                            if (!writer.tryLockKey(named)) {
+                                throw LedgerProblem.stillRunning();
+                            }
+                            Optional<LedgerWriter.Recorded> before = writer.recorded(named);
+                            if (before.isPresent()) {
+                                repeated.set(true);
+                                return again(project, before.get(), bodyHash);
+                            }
+                            Precondition required = precondition.get();
+                            Submission submission = reviewed(project, body, required);
+                            Revision made = append(caller, project, submission, required);
+                            writer.insert(named, bodyHash, made.number());
+                            return made;
+                        });
+        if (!repeated.get()) {
+            meters.recorded(answered);
+        }
+        return answered;
     }
 
     private Revision again(Project project, LedgerWriter.Recorded before, String bodyHash) {

@@ -51,7 +51,7 @@ class ProjectEndpoint {
             })
     @ResponseStatus(HttpStatus.CREATED)
     ResponseEntity<Views.ProjectView> create(@RequestBody ProjectRequest request) {
-        Project project = ledger.create(Caller.OPEN, request.name());
+        Project project = ledger.create(Caller.current(), request.name());
         Head head = store.head(project);
         return ResponseEntity.created(URI.create("/v1/projects/" + project.id()))
                 .eTag(head.entityTag())
@@ -64,7 +64,7 @@ class ProjectEndpoint {
             @RequestParam(required = false) @Nullable Integer limit,
             @RequestParam(required = false) @Nullable String cursor) {
         Page<Project> page =
-                ledger.projects(Caller.OPEN, Cursor.limit(limit), Cursor.decode(cursor));
+                ledger.projects(Caller.current(), Cursor.limit(limit), Cursor.decode(cursor));
         return Views.ProjectList.of(page, store::head);
     }
 
@@ -74,7 +74,7 @@ class ProjectEndpoint {
             summary = "Read a project",
             description = "The ETag is the precondition for recording the next revision.")
     ResponseEntity<Views.ProjectView> read(@PathVariable String projectId) {
-        Project project = ledger.project(Caller.OPEN, projectId);
+        Project project = ledger.project(Caller.current(), projectId);
         Head head = store.head(project);
         return ResponseEntity.ok().eTag(head.entityTag()).body(Views.ProjectView.of(project, head));
     }

@@ -29,7 +29,7 @@ public class RecordedDocuments {
      * @throws org.bayledger.check.FaultsException where today's rules refuse the document
      */
     public RecordedDocument read(String projectId, String number) {
-        Project project = ledger.project(Caller.OPEN, projectId);
+        Project project = ledger.project(Caller.current(), projectId);
         Revision revision = ledger.revision(project, number);
         byte[] document =
                 wholes.document(project, revision, store.bays(project, revision.number()));
@@ -47,7 +47,7 @@ public class RecordedDocuments {
      * @param number likewise
      */
     public RecordedRevision readWhole(String projectId, String number) {
-        Project project = ledger.project(Caller.OPEN, projectId);
+        Project project = ledger.project(Caller.current(), projectId);
         Revision revision = ledger.revision(project, number);
         List<Manifest.Bay> bays = store.bays(project, revision.number());
         return new RecordedRevision(

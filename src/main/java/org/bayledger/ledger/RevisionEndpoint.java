@@ -74,10 +74,10 @@ class RevisionEndpoint {
                     @Nullable String ifNoneMatch,
             @RequestHeader(name = "Idempotency-Key", required = false) @Nullable String key,
             @RequestBody RawJson body) {
-        Project project = ledger.project(Caller.OPEN, projectId);
+        Project project = ledger.project(Caller.current(), projectId);
         Revision revision =
                 ledger.record(
-                        Caller.OPEN,
+                        Caller.current(),
                         project,
                         body,
                         key,
@@ -97,7 +97,7 @@ class RevisionEndpoint {
             @PathVariable String projectId,
             @RequestParam(required = false) @Nullable Integer limit,
             @RequestParam(required = false) @Nullable String cursor) {
-        Project project = ledger.project(Caller.OPEN, projectId);
+        Project project = ledger.project(Caller.current(), projectId);
         return Views.RevisionList.of(
                 ledger.revisions(project, Cursor.limit(limit), Cursor.decode(cursor)));
     }
@@ -111,7 +111,7 @@ class RevisionEndpoint {
                             + " their hashes can be recomputed.")
     ResponseEntity<Views.RevisionView> read(
             @PathVariable String projectId, @PathVariable String number) {
-        Project project = ledger.project(Caller.OPEN, projectId);
+        Project project = ledger.project(Caller.current(), projectId);
         Revision revision = ledger.revision(project, number);
         List<Manifest.Bay> bays = store.bays(project, revision.number());
         return ResponseEntity.ok()

@@ -32,6 +32,9 @@ class ContractConfiguration {
             at once, each with a JSON pointer into the body. Beside the problems listed with each \
             operation, a path that is not described here answers 404, another method 405, and a \
             request line or header fields that are too large 400, 414 or 431.
+
+            Every answer has an `X-Request-Id`, which the service's log repeats; a caller may send \
+            one of its own (1 to 64 letters, digits, `.`, `_` and `-`).
             """;
 
     @Bean

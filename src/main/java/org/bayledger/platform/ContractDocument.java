@@ -15,19 +15,25 @@ import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.parameters.Parameter;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
+import io.swagger.v3.oas.models.security.SecurityRequirement;
+import io.swagger.v3.oas.models.security.SecurityScheme;
 import io.swagger.v3.oas.models.tags.Tag;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.bayledger.check.TraceLevel;
 import org.bayledger.platform.RecordSchemas.Direction;
 import org.bayledger.quantity.UnitSystem;
 import org.jspecify.annotations.Nullable;
 import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springframework.http.HttpMethod;
 
 /**
  * Finishes the contract that springdoc gathers: schemas from our records, examples from the
@@ -35,6 +41,7 @@ import org.springdoc.core.customizers.OpenApiCustomizer;
  */
 final class ContractDocument implements OpenApiCustomizer {
 
+    private static final String BEARER = "bearerAuth";
     private static final String JSON = "application/json";
     private static final String SVG = "image/svg+xml";
     private static final String NDJSON = "application/x-ndjson";
@@ -83,7 +90,10 @@ final class ContractDocument implements OpenApiCustomizer {
         ProblemResponses problems = new ProblemResponses(schemas);
         sorted.forEach((path, item) -> answers(path, item, schemas, problems));
         document.setComponents(
-                new Components().responses(problems.shared()).schemas(raw(schemas.components())));
+                new Components()
+                        .responses(problems.shared())
+                        .schemas(raw(schemas.components()))
+                        .addSecuritySchemes(BEARER, bearer()));
         if (document.getTags() != null) {
             document.setTags(
                     document.getTags().stream()
@@ -95,6 +105,23 @@ final class ContractDocument implements OpenApiCustomizer {
     @SuppressWarnings({"rawtypes", "unchecked"})
     private static Map<String, Schema> raw(Map<String, Schema<?>> schemas) {
         return (Map) schemas;
+    }
+
+    /** The one way of saying who is asking; an open service takes requests without it as well. */
+    private static SecurityScheme bearer() {
+        String scopes =
+                Arrays.stream(Scope.values())
+                        .map(scope -> "- `" + scope.text() + "`: " + scope.allows())
+                        .collect(Collectors.joining("\n"));
+        return new SecurityScheme()
+                .type(SecurityScheme.Type.HTTP)
+                .scheme("bearer")
+                .bearerFormat("JWT")
+                .description(
+                        "A token of the issuer that the service trusts (OAuth 2.0, RFC 6750),"
+                                + " with the scope that the operation names. A service that is"
+                                + " open, on its own machine's address alone, needs none.\n"
+                                + scopes);
     }
 
     private void request(Operation operation, RecordSchemas schemas) {
@@ -117,7 +144,11 @@ final class ContractDocument implements OpenApiCustomizer {
 
     private void answers(
             String path, PathItem item, RecordSchemas schemas, ProblemResponses problems) {
-        for (Operation operation : item.readOperations()) {
+        for (Map.Entry<PathItem.HttpMethod, Operation> entry :
+                item.readOperationsMap().entrySet()) {
+            Operation operation = entry.getValue();
+            Scope scope = Scope.of(HttpMethod.valueOf(entry.getKey().name()), path);
+            operation.setSecurity(List.of(new SecurityRequirement().addList(BEARER, scope.text())));
             ApiResponses responses = operation.getResponses();
             responses.forEach(
                     (status, response) -> {

@@ -33,7 +33,7 @@ class Demo implements ApplicationRunner {
 
     /**
      * @param enabled whether the demo scenario is wanted; where it is not said, it is wanted in the
-     *     service's own database and nowhere else
+     *     service's own database while the service is open, and nowhere else
      */
     Demo(
             FirstProject first,
@@ -41,12 +41,14 @@ class Demo implements ApplicationRunner {
             Environment environment,
             ServerProperties server,
             ObjectProvider<EmbeddedDatabase> embedded,
+            SecurityConfiguration security,
             @Value("${bayledger.demo.enabled:#{null}}") @Nullable Boolean enabled) {
         this.first = first;
         this.json = json;
         this.environment = environment;
         this.server = server;
-        this.enabled = enabled != null ? enabled : embedded.getIfAvailable() != null;
+        this.enabled =
+                enabled != null ? enabled : security.isOpen() && embedded.getIfAvailable() != null;
     }
 
     @Override

@@ -14,14 +14,16 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.TypeMismatchException;
 import org.springframework.dao.DataAccessResourceFailureException;
-import org.springframework.dao.TransientDataAccessResourceException;
+import org.springframework.dao.RecoverableDataAccessException;
+import org.springframework.dao.TransientDataAccessException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatusCode;
 import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.http.converter.HttpMessageNotReadableException;
-import org.springframework.transaction.CannotCreateTransactionException;
+import org.springframework.security.web.firewall.RequestRejectedException;
+import org.springframework.transaction.TransactionException;
 import org.springframework.web.HttpMediaTypeNotSupportedException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
@@ -63,17 +65,19 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
     /** What the database could not do now; the cause in one line, without a stack trace. */
     @ExceptionHandler({
         DataAccessResourceFailureException.class,
-        TransientDataAccessResourceException.class,
-        CannotCreateTransactionException.class
+        TransientDataAccessException.class,
+        RecoverableDataAccessException.class,
+        TransactionException.class
     })
     ResponseEntity<Object> unavailable(RuntimeException cause, HttpServletRequest request) {
-        LOG.warn("the database can't be reached: {}", cause.toString());
+        LOG.warn("the database does not answer: {}", cause.toString());
         HttpHeaders headers = new HttpHeaders();
         headers.set(HttpHeaders.RETRY_AFTER, "5");
         return answer(
                 Problem.of(
                         ProblemKind.SERVICE_UNAVAILABLE,
-                        "The database can't be reached; try again in a few seconds.",
+                        "The database can't be reached, or is too busy to answer; try again in a few"
+                                + " seconds.",
                         request.getRequestURI()),
                 headers);
     }
@@ -93,16 +97,17 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
             return answer(
                     Problem.of(
                             ProblemKind.MALFORMED_REQUEST,
-                            "The query or the body of the request can't be decoded.",
+                            "The query, a header field or the body of the request can't be decoded.",
                             null),
                     HttpHeaders.EMPTY);
         }
         return failure(cause, request.getRequestURI());
     }
 
-    /** Tomcat's word for a query that it can't decode, or that has too many parameters. */
+    /** What can't be decoded, has control characters in a header or has too many parameters. */
     private static boolean isUnreadable(Exception cause) {
-        return cause instanceof org.apache.tomcat.util.http.InvalidParameterException
+        return cause instanceof RequestRejectedException
+                || cause instanceof org.apache.tomcat.util.http.InvalidParameterException
                 || cause instanceof org.apache.coyote.BadRequestException
                 || (cause instanceof IOException
                         && cause.getCause() instanceof org.apache.coyote.BadRequestException);

@@ -15,6 +15,18 @@ enum ProblemKind {
             "The body, the query or the request line is not what the contract describes: syntax,"
                     + " shape, an unknown or repeated name, a unit of the wrong dimension, not a"
                     + " number. Each entry of errors says where and what is accepted there."),
+    /** Nobody knows who is asking. */
+    AUTHENTICATION_REQUIRED(
+            401,
+            "A token is needed",
+            "The service has to know who is asking. Send Authorization: Bearer with a token of the"
+                    + " issuer that the service trusts, made for this service and not expired."),
+    /** The token allows something else. */
+    INSUFFICIENT_SCOPE(
+            403,
+            "The token does not allow this",
+            "The token is accepted but does not have the scope that this operation needs; the"
+                    + " WWW-Authenticate header names it."),
     /** Nothing is there. */
     NOT_FOUND(
             404,
@@ -55,6 +67,12 @@ enum ProblemKind {
             415,
             "The media type is not supported",
             "Send application/json in UTF-8, without a content encoding."),
+    /** Meant for another service. */
+    MISDIRECTED_REQUEST(
+            421,
+            "The request is meant for another host",
+            "A service that is open to its own machine alone answers only under the names of that"
+                    + " machine: localhost, 127.0.0.1 and [::1]."),
     /** Outside the rules. */
     OUT_OF_RANGE(
             422,
@@ -89,12 +107,13 @@ enum ProblemKind {
             501,
             "The transfer coding is not known",
             "The request is sent in a way that the service does not know."),
-    /** The database can't be reached. */
+    /** Not now. */
     SERVICE_UNAVAILABLE(
             503,
             "The service can't answer now",
-            "Something that the service needs, such as its database, can't be reached. Try again"
-                    + " after a while."),
+            "Something that the service needs, such as its database, can't be reached, or it has as"
+                    + " much work as it can do. Try again after the time that Retry-After"
+                    + " names."),
     /** Another HTTP. */
     HTTP_VERSION_NOT_SUPPORTED(
             505, "The HTTP version is not supported", "Send the request in HTTP/1.1.");

@@ -2,9 +2,11 @@ package org.bayledger.platform;
 
 import com.fasterxml.jackson.databind.type.TypeFactory;
 import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.parameters.Parameter;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import java.util.List;
@@ -14,6 +16,16 @@ import org.bayledger.platform.RecordSchemas.Direction;
 
 /** The problems that each operation can answer with, derived from what the operation takes. */
 final class ProblemResponses {
+
+    /** Header fields that come with a kind of problem. */
+    private static final Map<ProblemKind, Map<String, String>> HEADERS =
+            Map.of(
+                    ProblemKind.AUTHENTICATION_REQUIRED,
+                    Map.of("WWW-Authenticate", "Bearer (RFC 6750)."),
+                    ProblemKind.INSUFFICIENT_SCOPE,
+                    Map.of("WWW-Authenticate", "Bearer (RFC 6750) with the scope that is needed."),
+                    ProblemKind.SERVICE_UNAVAILABLE,
+                    Map.of("Retry-After", "Seconds after which to try again."));
 
     private final Schema<?> schema;
     private final Map<String, ApiResponse> shared = new TreeMap<>();
@@ -32,8 +44,11 @@ final class ProblemResponses {
 
     void addTo(String path, Operation operation) {
         add(operation, ProblemKind.MALFORMED_REQUEST);
+        add(operation, ProblemKind.AUTHENTICATION_REQUIRED);
+        add(operation, ProblemKind.INSUFFICIENT_SCOPE);
         add(operation, ProblemKind.NOT_ACCEPTABLE);
         add(operation, ProblemKind.INTERNAL_SERVER_ERROR);
+        add(operation, ProblemKind.SERVICE_UNAVAILABLE);
         if (path.contains("{")) {
             add(operation, ProblemKind.NOT_FOUND);
         }
@@ -41,9 +56,6 @@ final class ProblemResponses {
             add(operation, ProblemKind.CONTENT_TOO_LARGE);
             add(operation, ProblemKind.UNSUPPORTED_MEDIA_TYPE);
             add(operation, ProblemKind.OUT_OF_RANGE);
-        }
-        if (path.startsWith("/v1/projects")) {
-            add(operation, ProblemKind.SERVICE_UNAVAILABLE);
         }
         if (hasHeader(operation, "If-Match")) {
             add(operation, ProblemKind.PRECONDITION_FAILED);
@@ -92,6 +104,14 @@ final class ProblemResponses {
     }
 
     private ApiResponse describe(ProblemKind kind, ApiResponse response) {
+        HEADERS.getOrDefault(kind, Map.of())
+                .forEach(
+                        (name, meaning) ->
+                                response.addHeaderObject(
+                                        name,
+                                        new Header()
+                                                .description(meaning)
+                                                .schema(new StringSchema())));
         return response.content(
                 new Content()
                         .addMediaType(

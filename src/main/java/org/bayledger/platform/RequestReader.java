@@ -24,9 +24,11 @@ import org.springframework.web.ErrorResponseException;
 final class RequestReader implements HttpMessageConverter<Object> {
 
     private final int maxBytes;
+    private final Workload workload;
 
-    RequestReader(int maxBytes) {
+    RequestReader(int maxBytes, Workload workload) {
         this.maxBytes = maxBytes;
+        this.workload = workload;
     }
 
     @Override
@@ -56,6 +58,7 @@ final class RequestReader implements HttpMessageConverter<Object> {
         if (body.length > maxBytes) {
             throw tooLarge();
         }
+        workload.bodyArrived();
         return type == RawJson.class
                 ? RawJson.read(body)
                 : Binder.bind(StrictJson.read(body), type);

@@ -12,12 +12,14 @@ class TomcatConfiguration {
 
     @Bean
     WebServerFactoryCustomizer<TomcatServletWebServerFactory> problems() {
-        return factory ->
-                factory.addContextCustomizers(
-                        context -> {
-                            if (context.getParent() instanceof StandardHost host) {
-                                host.setErrorReportValveClass(ProblemReportValve.class.getName());
-                            }
-                        });
+        return factory -> {
+            factory.addEngineValves(new RequestValve());
+            factory.addContextCustomizers(
+                    context -> {
+                        if (context.getParent() instanceof StandardHost host) {
+                            host.setErrorReportValveClass(ProblemReportValve.class.getName());
+                        }
+                    });
+        };
     }
 }

@@ -17,19 +17,28 @@ import tools.jackson.databind.MapperFeature;
 class WebConfiguration implements WebMvcConfigurer {
 
     private final DataSize maxBody;
+    private final Workload workload;
+    private final OperationMetrics metrics;
 
-    WebConfiguration(@Value("${bayledger.limits.body:10MB}") DataSize maxBody) {
+    WebConfiguration(
+            @Value("${bayledger.limits.body:10MB}") DataSize maxBody,
+            Workload workload,
+            OperationMetrics metrics) {
         this.maxBody = maxBody;
+        this.workload = workload;
+        this.metrics = metrics;
     }
 
     @Override
     public void configureMessageConverters(HttpMessageConverters.ServerBuilder builder) {
-        builder.addCustomConverter(new RequestReader(Math.toIntExact(maxBody.toBytes())));
+        builder.addCustomConverter(new RequestReader(Math.toIntExact(maxBody.toBytes()), workload));
     }
 
     @Override
     public void addInterceptors(InterceptorRegistry registry) {
+        registry.addInterceptor(metrics);
         registry.addInterceptor(new QueryGuard());
+        registry.addInterceptor(workload);
     }
 
     @Bean

@@ -48,9 +48,6 @@ public record ReviewDocument(
     static final String ID_RULE =
             "must have 1 to 80 characters, without slashes and control characters";
 
-    /** Lites that one review may hold. */
-    private static final long MOST_LITES = 200_000;
-
     /** Rounding between units that a fit may leave, m. */
     private static final double SLACK = 0.001;
 
@@ -73,11 +70,9 @@ public record ReviewDocument(
         if (specifiedPressures != null) {
             specified(faults, specifiedPressures, site, faces.keySet());
         }
-        long lites = 0;
         for (int i = 0; i < bays.size(); i++) {
             Bay bay = bays.get(i);
             String at = Pointer.child("/bays", i);
-            lites += (long) bay.columns().size() * bay.rows().size();
             named(faults, at + "/glassType", bay.glassType(), glass);
             if (bay.mullion() != null) {
                 named(faults, at + "/mullion/section", bay.mullion().section(), metal);
@@ -96,8 +91,7 @@ public record ReviewDocument(
                 placed(faults, at, bay, face);
             }
         }
-        faults.require(
-                lites <= MOST_LITES, "/bays", "hold more than " + MOST_LITES + " lites in all");
+        ReviewWork.require(bays, glassTypes, faults);
         faults.throwIfAny();
     }
 

@@ -34,7 +34,8 @@ final class RawHttp {
     }
 
     static byte[] post(String target, byte[] body, String... headers) {
-        StringBuilder head = new StringBuilder("POST " + target + " HTTP/1.1\r\nHost: x\r\n");
+        StringBuilder head =
+                new StringBuilder("POST " + target + " HTTP/1.1\r\nHost: localhost\r\n");
         head.append("Connection: close\r\nContent-Length: ").append(body.length).append("\r\n");
         boolean typed = false;
         for (String header : headers) {
@@ -52,7 +53,7 @@ final class RawHttp {
 
     static byte[] line(String requestLine, String... headers) {
         String fields = headers.length == 0 ? "" : String.join("\r\n", headers) + "\r\n";
-        return (requestLine + "\r\nHost: x\r\nConnection: close\r\n" + fields + "\r\n")
+        return (requestLine + "\r\nHost: localhost\r\nConnection: close\r\n" + fields + "\r\n")
                 .getBytes(UTF_8);
     }
 

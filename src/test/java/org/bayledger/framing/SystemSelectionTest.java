@@ -8,6 +8,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import org.bayledger.check.Binder;
 import org.bayledger.check.FaultsException;
 import org.bayledger.check.Finding;
@@ -33,6 +38,47 @@ class SystemSelectionTest {
                         StrictJson.read(json.getBytes(StandardCharsets.UTF_8)),
                         SelectionRequest.class),
                 US);
+    }
+
+    /** 100 sections in 50 zones for members of 101 supports in all: 505 000. */
+    @Test
+    void askingForTooMuchAtOnceIsRefusedBeforeItBegins() throws IOException {
+        Map<?, ?> tree = (Map<?, ?>) StrictJson.read(example().getBytes(StandardCharsets.UTF_8));
+        Map<?, ?> section = (Map<?, ?>) ((List<?>) tree.get("candidates")).get(0);
+        Map<?, ?> zone = (Map<?, ?>) ((List<?>) tree.get("zones")).get(0);
+        Map<?, ?> member = (Map<?, ?>) ((List<?>) tree.get("members")).get(0);
+        Map<Object, Object> request = new LinkedHashMap<>(tree);
+        request.put("candidates", copies(section, "id", 100));
+        request.put("zones", copies(zone, "zone", 50));
+        List<Map<Object, Object>> members = copies(member, "id", 10);
+        request.put("members", members);
+        List<String> ten = IntStream.range(0, 10).mapToObj(i -> 12.5 * i + " ft").toList();
+        members.forEach(each -> each.put("supports", ten));
+        members.forEach(each -> each.put("length", "112.5 ft"));
+        assertThat(Binder.bind(request, SelectionRequest.class).members()).hasSize(10);
+        List<String> eleven = IntStream.range(0, 11).mapToObj(i -> 12.5 * i + " ft").toList();
+        members.get(0).put("supports", eleven);
+        members.get(0).put("length", "125 ft");
+        assertThatThrownBy(() -> Binder.bind(request, SelectionRequest.class))
+                .isInstanceOfSatisfying(
+                        FaultsException.class,
+                        refused ->
+                                assertThat(refused.faults())
+                                        .singleElement()
+                                        .satisfies(
+                                                fault ->
+                                                        assertThat(fault.detail())
+                                                                .contains("at most 500000")));
+    }
+
+    private static List<Map<Object, Object>> copies(Map<?, ?> one, String name, int count) {
+        List<Map<Object, Object>> copies = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Map<Object, Object> copy = new LinkedHashMap<>(one);
+            copy.put(name, "x" + i);
+            copies.add(copy);
+        }
+        return copies;
     }
 
     /**

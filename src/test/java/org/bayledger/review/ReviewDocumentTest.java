@@ -7,6 +7,8 @@ import static org.bayledger.review.Documents.document;
 import static org.bayledger.review.Documents.element;
 import static org.bayledger.review.Documents.object;
 
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.bayledger.check.Fault;
@@ -43,6 +45,75 @@ class ReviewDocumentTest {
                         "/bays/2/mullion/section",
                         "/bays/3/horizontal/section",
                         "/bays/1/lites/0/row");
+    }
+
+    /** A review that would take minutes, or fill the memory, is refused before it begins. */
+    @Test
+    void workIsBounded() {
+        Map<String, Object> many = demo(1);
+        grid(many, 140, 143);
+        assertThat(refusedTexts(many)).containsExactly(tooMany(20_020 + lites(many)));
+        Map<String, Object> enough = demo(1);
+        grid(enough, 140, 142);
+        assertThat(document(enough).bays()).hasSize(5);
+
+        // 150 x 10 lites of a sealed unit with four climates: 1500 (1 + 4 x 12) = 73 500
+        Map<String, Object> dear = demo(1);
+        grid(dear, 150, 10);
+        Map<String, Object> glass = element(dear, "glassTypes", 0);
+        Map<String, Object> climate =
+                Map.of(
+                        "name", "winter",
+                        "altitude", "0 m",
+                        "cavityTemperatures", List.of("0 degC"),
+                        "duration", "12 h");
+        glass.put(
+                "sealedUnit",
+                new HashMap<>(
+                        Map.of(
+                                "sealed", Map.of("altitude", "0 m", "temperature", "20 degC"),
+                                "service", List.of(climate, climate, climate, climate))));
+        element(dear, "bays", 0).put("glassType", "G1");
+        assertThat(refusedTexts(dear)).singleElement().asString().contains("units of work");
+        object(glass, "sealedUnit").put("service", List.of(climate));
+        assertThat(document(dear).bays()).hasSize(5);
+    }
+
+    private static String tooMany(long lites) {
+        return "hold "
+                + lites
+                + " lites, and one review takes on at most 20000; split the document, by elevation"
+                + " for example";
+    }
+
+    /** Gives the first bay a grid of its own, without what depends on it. */
+    private static void grid(Map<String, Object> tree, int columns, int rows) {
+        Map<String, Object> bay = element(tree, "bays", 0);
+        bay.put("columns", Collections.nCopies(columns, "60 mm"));
+        bay.put("rows", Collections.nCopies(rows, "60 mm"));
+        bay.remove("lites");
+        bay.remove("anchors");
+        bay.remove("stackJoints");
+    }
+
+    /** Lites of the other bays. */
+    private static long lites(Map<String, Object> tree) {
+        long lites = 0;
+        for (int i = 1; i < 5; i++) {
+            Map<String, Object> bay = element(tree, "bays", i);
+            lites +=
+                    (long) ((List<?>) bay.get("columns")).size()
+                            * ((List<?>) bay.get("rows")).size();
+        }
+        return lites;
+    }
+
+    private static List<String> refusedTexts(Map<String, Object> tree) {
+        FaultsException[] caught = new FaultsException[1];
+        assertThatThrownBy(() -> document(tree))
+                .isInstanceOfSatisfying(FaultsException.class, e -> caught[0] = e);
+        assertThat(caught[0].malformed()).isFalse();
+        return caught[0].faults().stream().map(Fault::detail).toList();
     }
 
     @Test
