@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bayledger.blocks.BlockCandidate;
 import org.bayledger.blocks.BlockPlace;
+import org.bayledger.blocks.DeflectionCurve;
 import org.bayledger.blocks.SettingBlocksRequest;
 import org.bayledger.blocks.SettingBlocksResult;
 import org.bayledger.check.Verdict;
@@ -43,9 +44,12 @@ final class BendingPicture {
     private final Box room;
     private final Job job;
     private final SettingBlocksResult result;
-    private final List<@Nullable BentHorizontal> bent = new ArrayList<>();
+    private final List<@Nullable DeflectionCurve> bent = new ArrayList<>();
     private final double width;
     private final double span;
+
+    /** Where the glass begins, m from the left support; negative where it is wider. */
+    private final double glass;
     private final Scale scale;
     private final double times;
 
@@ -61,9 +65,10 @@ final class BendingPicture {
         this.result = result;
         width = inputs.width();
         span = inputs.support().span() == null ? width : inputs.support().span();
-        Double mass = result.glassWeight() == null ? null : result.glassWeight().si();
+        Double offset = inputs.support().glassOffset();
+        glass = offset == null ? (span - width) / 2 : offset;
         for (BlockCandidate candidate : result.candidates()) {
-            bent.add(BentHorizontal.of(inputs, mass, candidate.distanceFromCorner().si()));
+            bent.add(DeflectionCurve.of(inputs, candidate.point()));
         }
         Box across = new Box(room.x() + SIDE, room.y(), room.width() - 2 * SIDE, room.height());
         double widest = Math.max(width, span);
@@ -79,8 +84,8 @@ final class BendingPicture {
     /** How many times larger than lengths deflections are drawn: round to two digits. */
     private double times() {
         double most = limit() == null ? 0 : Math.max(0, limit());
-        for (BentHorizontal member : bent) {
-            most = Math.max(most, member == null ? 0 : member.midSpan());
+        for (DeflectionCurve member : bent) {
+            most = Math.max(most, member == null ? 0 : Math.abs(member.greatest().value()));
         }
         if (most == 0) {
             return 1;
@@ -117,13 +122,13 @@ final class BendingPicture {
         return complete;
     }
 
-    private boolean one(Box part, BlockCandidate candidate, @Nullable BentHorizontal member) {
+    private boolean one(Box part, BlockCandidate candidate, @Nullable DeflectionCurve member) {
         double y = part.y() + ABOVE;
         double left = scale.x((widest() - span) / 2);
         double right = left + span * scale.across();
         heading(part, candidate);
-        support(left, y);
-        support(right, y);
+        List<Double> supports = member == null ? List.of(0.0, span) : member.supports();
+        supports.forEach(at -> support(left + at * scale.across(), y));
         sheet.line(Stroke.FINE, left, y, right, y);
         boolean complete;
         if (member == null) {
@@ -177,18 +182,18 @@ final class BendingPicture {
 
     /** The bent line with its loads, its limit and its figure. */
     private boolean bent(
-            Box part, double left, double y, BlockCandidate candidate, BentHorizontal member) {
+            Box part, double left, double y, BlockCandidate candidate, DeflectionCurve member) {
         double down = scale.across() * times;
         List<Point> line = new ArrayList<>();
         for (int i = 0; i <= PIECES; i++) {
             double at = span * i / PIECES;
-            line.add(new Point(left + at * scale.across(), y + member.deflection(at) * down));
+            line.add(new Point(left + at * scale.across(), y + member.deflectionAt(at) * down));
         }
         sheet.path(Stroke.HEAVY, line);
         double right = left + span * scale.across();
-        Double limit = limit();
+        double limit = member.limit();
         boolean complete = true;
-        if (limit != null && limit > 0) {
+        if (limit > 0) {
             double at = y + limit * down;
             sheet.line(Stroke.DASHED, left, at, right, at);
             sheet.put(Label.end("limit", left - 8, at - 2));
@@ -196,17 +201,26 @@ final class BendingPicture {
                     Label.end(job.text(Quantity.of(Dimension.LENGTH, limit)), left - 8, at + 6.5));
         }
         double length = result.blockCutLength().si() * scale.across();
-        String force = job.text(Quantity.of(Dimension.FORCE, member.load()));
-        for (double at : new double[] {member.block(), span - member.block()}) {
+        Quantity load = candidate.blockLoad();
+        for (double at : member.blocks()) {
             double x = left + at * scale.across();
-            double top = y + member.deflection(at) * down;
+            double top = y + member.deflectionAt(at) * down;
             sheet.solid(new Box(x - length / 2, top - BLOCK, length, BLOCK));
             arrow(x, top - BLOCK);
-            complete &= sheet.putIfFree(Label.centred(force, x, top - BLOCK - ARROW - 5), part);
+            // blocks of another lite carry another weight, which the check does not tell
+            if (load != null && member.blocks().size() == 2) {
+                Label force = Label.centred(job.text(load), x, top - BLOCK - ARROW - 5);
+                complete &= sheet.putIfFree(force, part);
+            }
         }
-        place(part, left, y, candidate, y + member.deflection(member.block()) * down);
-        double middle = (left + right) / 2;
-        return figure(part, middle, y, member.midSpan() * down, candidate) && complete;
+        double own = glass + candidate.distanceFromCorner().si();
+        place(part, left, y, candidate, y + member.deflectionAt(own) * down);
+        return figure(
+                        part,
+                        left + member.greatest().at() * scale.across(),
+                        y,
+                        member.greatest().value() * down,
+                        candidate) && complete;
     }
 
     private void arrow(double x, double tip) {
@@ -219,7 +233,7 @@ final class BendingPicture {
 
     /** From the glass corner to the center of the left block. */
     private void place(Box part, double left, double y, BlockCandidate candidate, double block) {
-        double corner = left - (width - span) / 2 * scale.across();
+        double corner = left + glass * scale.across();
         double center = corner + candidate.distanceFromCorner().si() * scale.across();
         double at = y - ARROW - BLOCK - 17;
         String words = job.length(candidate.distanceFromCorner().si());
@@ -233,7 +247,7 @@ final class BendingPicture {
         }
     }
 
-    /** The deflection at mid-span, between the unbent and the bent line. */
+    /** The greatest deflection, between the unbent and the bent line. */
     private boolean figure(Box part, double x, double y, double depth, BlockCandidate candidate) {
         Quantity deflection = candidate.memberDeflection();
         if (deflection == null) {
