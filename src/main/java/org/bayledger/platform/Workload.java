@@ -46,6 +46,7 @@ final class Workload implements HandlerInterceptor, ResponseBodyAdvice<Object> {
                             "/v1/system-selections",
                             "/v1/span-tables",
                             "/v1/imports/**",
+                            "/v1/take-offs/**",
                             "/v1/projects/*/comparisons",
                             "/v1/projects/*/verification",
                             "/v1/projects/*/history")
