@@ -1,5 +1,6 @@
 package org.bayledger.faults;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -101,7 +102,7 @@ class BackupTest {
     private static int clientVersion() throws InterruptedException {
         try {
             Process asked = new ProcessBuilder("pg_dump", "--version").start();
-            String said = new String(asked.getInputStream().readAllBytes());
+            String said = new String(asked.getInputStream().readAllBytes(), UTF_8);
             asked.waitFor();
             Matcher version = Pattern.compile("(\\d+)\\.").matcher(said);
             return version.find() ? Integer.parseInt(version.group(1)) : 0;
@@ -127,7 +128,7 @@ class BackupTest {
         ProcessBuilder program = new ProcessBuilder(all).redirectErrorStream(true);
         program.environment().put("PGPASSWORD", database.superuserPassword());
         Process running = program.start();
-        String said = new String(running.getInputStream().readAllBytes());
+        String said = new String(running.getInputStream().readAllBytes(), UTF_8);
         assertThat(running.waitFor()).as(said).isZero();
     }
 }

@@ -230,10 +230,9 @@ class IfcImportTest {
                         "groundElevation", "0 m",
                         "topographicFactor", new BigDecimal(1),
                         "designBasis", "STRENGTH"));
-        Map<String, Object> elevation =
-                new LinkedHashMap<>(
-                        (Map<String, Object>)
-                                ((List<?>) document.get("elevations")).get(0));
+        Map<String, Object> elevation = new LinkedHashMap<>();
+        ((Map<?, ?>) ((List<?>) read.document().get("elevations")).get(0))
+                .forEach((name, value) -> elevation.put(String.valueOf(name), value));
         elevation.put("cornerAtLeft", true);
         elevation.put("cornerAtRight", true);
         document.put("elevations", List.of(elevation));
