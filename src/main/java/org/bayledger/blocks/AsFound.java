@@ -1,10 +1,9 @@
 package org.bayledger.blocks;
 
+import java.util.List;
 import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
-
-import java.util.List;
 
 /**
  * What comes of the setting blocks as they were found on site. The findings stand with those of the

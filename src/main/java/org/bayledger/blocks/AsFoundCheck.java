@@ -2,6 +2,8 @@ package org.bayledger.blocks;
 
 import static org.bayledger.blocks.FoundNumbers.length;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Outcome;
 import org.bayledger.check.Reporting;
@@ -11,9 +13,6 @@ import org.bayledger.mechanics.RigidBar;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * What comes of the setting blocks of a lite as they were found on site.

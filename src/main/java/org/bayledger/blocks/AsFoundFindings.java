@@ -1,13 +1,12 @@
 package org.bayledger.blocks;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Reporting;
 import org.bayledger.mechanics.RigidBar;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** How a lite stands on the blocks found on site, in sentences. */
 final class AsFoundFindings {

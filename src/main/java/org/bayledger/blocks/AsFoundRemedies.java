@@ -1,5 +1,10 @@
 package org.bayledger.blocks;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.bayledger.check.Remedy;
 import org.bayledger.check.Reporting;
 import org.bayledger.check.Verdict;
@@ -8,12 +13,6 @@ import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
 import org.bayledger.quantity.QuantityParser;
 import org.jspecify.annotations.Nullable;
-
-import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * Changes after which blocks found on site will do: the blocks moved, new blocks, a stiffer

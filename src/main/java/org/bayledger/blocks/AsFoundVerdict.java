@@ -1,11 +1,10 @@
 package org.bayledger.blocks;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Verdict;
 import org.jspecify.annotations.Nullable;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Gathers what is found of the blocks on site and what it does to the verdict. */
 final class AsFoundVerdict {

@@ -76,9 +76,7 @@ final class BlockCandidates {
                                                 : Verdict.UNDETERMINED);
         Double deflection = member == null ? null : (Double) member.deflection().value();
         Double lost =
-                member == null
-                        ? null
-                        : (Double) (member.deflection().value() + member.drop());
+                member == null ? null : (Double) (member.deflection().value() + member.drop());
         // a sill has no limit of its own unless the caller gave one for its blocks
         boolean judged = use != null && (!sill || request.blockPressureAllowable() != null);
         return new BlockCandidate(

@@ -1,15 +1,14 @@
 package org.bayledger.blocks;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import org.bayledger.glazing.Pane;
 import org.bayledger.mechanics.BeamExtreme;
 import org.bayledger.mechanics.BeamLoad;
 import org.bayledger.mechanics.BeamReaction;
 import org.bayledger.mechanics.BeamSolution;
 import org.jspecify.annotations.Nullable;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /**
  * What the blocks at one place ask of horizontal, blocks and glass.

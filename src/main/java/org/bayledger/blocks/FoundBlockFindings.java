@@ -1,13 +1,12 @@
 package org.bayledger.blocks;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.bayledger.check.Reporting;
 import org.bayledger.glazing.GlassBuildUp;
 import org.bayledger.glazing.Pane;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** What each block found on site is and rests on, held against the rule for setting blocks. */
 final class FoundBlockFindings {

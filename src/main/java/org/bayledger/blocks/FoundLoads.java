@@ -2,12 +2,11 @@ package org.bayledger.blocks;
 
 import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
 
-import org.bayledger.mechanics.RigidBar;
-import org.jspecify.annotations.Nullable;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.bayledger.mechanics.RigidBar;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What each of the blocks of one lite carries.

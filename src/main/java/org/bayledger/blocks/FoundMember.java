@@ -1,10 +1,9 @@
 package org.bayledger.blocks;
 
-import org.bayledger.mechanics.BeamLoad;
-import org.jspecify.annotations.Nullable;
-
 import java.util.ArrayList;
 import java.util.List;
+import org.bayledger.mechanics.BeamLoad;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The horizontal under blocks in any places, measured from the left glass corner. A second lite on

@@ -1,12 +1,11 @@
 package org.bayledger.blocks;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.bayledger.check.Trace;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** The numbers of each block as it was found, in the order of the request. */
 final class FoundNumbers {
@@ -105,7 +104,7 @@ final class FoundNumbers {
                     statics
                             ? "balance"
                             : "Gent 1958, Gent and Lindley 1959 (from memory); balance and"
-                                  + " contact");
+                                    + " contact");
         }
     }
 

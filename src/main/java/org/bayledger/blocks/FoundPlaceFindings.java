@@ -1,11 +1,10 @@
 package org.bayledger.blocks;
 
+import java.util.List;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Reporting;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
-
-import java.util.List;
 
 /** Where each block found on site stands: against the drawing, the corners and the weeps. */
 final class FoundPlaceFindings {
@@ -137,7 +136,7 @@ final class FoundPlaceFindings {
                             + (agreed
                                     ? " from its corner, as far as the fabricator's word goes."
                                     : " from its corner, the eighth point: that needs the glass"
-                                          + " fabricator's word in writing for this lite.")
+                                            + " fabricator's word in writing for this lite.")
                             + " Move it in, or ask.");
         } else if (found > QUARTER * request.width() + slack) {
             verdict.open(

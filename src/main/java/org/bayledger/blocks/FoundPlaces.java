@@ -1,11 +1,10 @@
 package org.bayledger.blocks;
 
-import org.bayledger.check.Reporting;
-import org.jspecify.annotations.Nullable;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.bayledger.check.Reporting;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where the blocks of a lite were found and how a sentence names them.

@@ -3,7 +3,9 @@ package org.bayledger.blocks;
 import static org.bayledger.quantity.Constants.INCH;
 
 import jakarta.validation.constraints.Size;
-
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import org.bayledger.check.Faults;
 import org.bayledger.check.FaultsException;
 import org.bayledger.check.Measured;
@@ -11,10 +13,6 @@ import org.bayledger.check.Pointer;
 import org.bayledger.glazing.GlassBuildUp;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /**
  * The setting blocks of a lite as they were found on site.

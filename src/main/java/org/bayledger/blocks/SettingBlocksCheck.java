@@ -2,6 +2,9 @@ package org.bayledger.blocks;
 
 import static org.bayledger.quantity.Constants.FOOT;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Outcome;
@@ -12,10 +15,6 @@ import org.bayledger.check.Verdict;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /**
  * Chooses the place of the two setting blocks of a lite: the quarter points, unless the horizontal

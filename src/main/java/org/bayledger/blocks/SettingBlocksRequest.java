@@ -1,14 +1,12 @@
 package org.bayledger.blocks;
 
 import jakarta.validation.constraints.Size;
-
+import java.util.List;
 import org.bayledger.check.Faults;
 import org.bayledger.check.Measured;
 import org.bayledger.glazing.GlassBuildUp;
 import org.bayledger.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
-
-import java.util.List;
 
 /**
  * A lite, what carries it and what stands below.

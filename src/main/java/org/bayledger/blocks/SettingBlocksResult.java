@@ -1,13 +1,11 @@
 package org.bayledger.blocks;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
-
+import java.util.List;
 import org.bayledger.check.Outcome;
 import org.bayledger.check.Remedy;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
-
-import java.util.List;
 
 /**
  * Where the two setting blocks of a lite stand, and what the shop drawings must say of it.

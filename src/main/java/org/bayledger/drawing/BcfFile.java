@@ -47,10 +47,13 @@ final class BcfFile {
         List<Object> findings = list(revision.result(), "findings");
         ByteArrayOutputStream file = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(file)) {
-            put(zip, "bcf.version", xml -> {
-                xml.writeEmptyElement("Version");
-                xml.writeAttribute("VersionId", "3.0");
-            });
+            put(
+                    zip,
+                    "bcf.version",
+                    xml -> {
+                        xml.writeEmptyElement("Version");
+                        xml.writeAttribute("VersionId", "3.0");
+                    });
             put(zip, "extensions.xml", xml -> extensions(xml, findings));
             for (Object finding : findings) {
                 UUID guid = guid(finding);
@@ -129,8 +132,7 @@ final class BcfFile {
         xml.writeEndElement();
     }
 
-    private static void each(
-            XMLStreamWriter xml, String list, String name, Iterable<String> values)
+    private static void each(XMLStreamWriter xml, String list, String name, Iterable<String> values)
             throws XMLStreamException {
         xml.writeStartElement(list);
         for (String value : values) {
@@ -148,7 +150,8 @@ final class BcfFile {
 
     /** XML has no way to say most control characters. */
     private static String printable(String text) {
-        return text.replaceAll("[^\\t\\n\\r\\x20-\\ud7ff\\ue000-\\ufffd\\x{10000}-\\x{10ffff}]", "\ufffd");
+        return text.replaceAll(
+                "[^\\t\\n\\r\\x20-\\ud7ff\\ue000-\\ufffd\\x{10000}-\\x{10ffff}]", "\ufffd");
     }
 
     /** Two findings of one revision that say the same of the same items are one. */

@@ -50,6 +50,7 @@ final class BendingPicture {
 
     /** Where the glass begins, m from the left support; negative where it is wider. */
     private final double glass;
+
     private final Scale scale;
     private final double times;
 
@@ -220,7 +221,8 @@ final class BendingPicture {
                         left + member.greatest().at() * scale.across(),
                         y,
                         member.greatest().value() * down,
-                        candidate) && complete;
+                        candidate)
+                && complete;
     }
 
     private void arrow(double x, double tip) {

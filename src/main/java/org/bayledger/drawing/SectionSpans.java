@@ -156,7 +156,8 @@ final class SectionSpans {
         double most = widths.get(widths.size() - 1);
         double step = Math.max(STEP, Math.pow(most / least, 1.0 / MOST_BETWEEN));
         List<Double> filled = new ArrayList<>(List.of(least));
-        for (double width : widths.size() > MOST ? List.of(most) : widths.subList(1, widths.size())) {
+        for (double width :
+                widths.size() > MOST ? List.of(most) : widths.subList(1, widths.size())) {
             double from = filled.get(filled.size() - 1);
             int parts = (int) Math.ceil(Math.log(width / from) / Math.log(step) - SAME_WIDTH);
             for (int i = 1; i < parts; i++) {

@@ -96,10 +96,9 @@ class SheetEndpoint {
     @ApiResponse(
             responseCode = "200",
             description = "The file.",
-            content = @Content(mediaType = ZIP, schema = @Schema(type = "string", format = "binary")))
-    @GetMapping(
-            path = "/v1/projects/{projectId}/revisions/{number}/topics",
-            produces = ZIP)
+            content =
+                    @Content(mediaType = ZIP, schema = @Schema(type = "string", format = "binary")))
+    @GetMapping(path = "/v1/projects/{projectId}/revisions/{number}/topics", produces = ZIP)
     byte[] topics(@PathVariable String projectId, @PathVariable String number) {
         return BcfFile.of(recorded.readWhole(projectId, number));
     }

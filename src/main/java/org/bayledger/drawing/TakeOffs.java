@@ -181,8 +181,7 @@ final class TakeOffs {
         String mass = units.of("mass").replaceAll("/\\w+\\)", ")");
         return new TakeOff(
                 TakeOffKind.ALUMINUM,
-                List.of(
-                        "section", "member", "count", "length" + units.of("length"), "mass" + mass),
+                List.of("section", "member", "count", "length" + units.of("length"), "mass" + mass),
                 cells(rows));
     }
 
@@ -211,7 +210,9 @@ final class TakeOffs {
             Map<String, String> roles = new LinkedHashMap<>();
             for (Object item : list(bay, "items")) {
                 for (Object anchor : list(item, "inputs", "anchors")) {
-                    roles.put(text(bay, "id") + "/anchor/" + text(anchor, "id"), text(anchor, "role"));
+                    roles.put(
+                            text(bay, "id") + "/anchor/" + text(anchor, "id"),
+                            text(anchor, "role"));
                 }
             }
             for (Object item : list(bay, "items")) {
@@ -256,7 +257,9 @@ final class TakeOffs {
         return cells;
     }
 
-    /** The units that a take-off's columns turn out to have: an answer has one for each dimension. */
+    /**
+     * The units that a take-off's columns turn out to have: an answer has one for each dimension.
+     */
     private static final class Units {
         private final Map<String, String> units = new LinkedHashMap<>();
 

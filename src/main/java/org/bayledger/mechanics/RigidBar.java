@@ -1,12 +1,11 @@
 package org.bayledger.mechanics;
 
+import java.util.Arrays;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.DecompositionSolver;
 import org.hipparchus.linear.LUDecomposition;
 import org.jspecify.annotations.Nullable;
-
-import java.util.Arrays;
 
 /**
  * A rigid bar that lies loose on several yielding supports, which push and never pull.

@@ -200,6 +200,8 @@ final class ContractDocument implements OpenApiCustomizer {
         }
         exampleOfText(content, SVG, resource + ".svg");
         exampleOfText(content, NDJSON, resource + ".ndjson");
+        exampleOfText(content, "text/csv", resource + ".csv");
+        exampleOfText(content, "application/x-step", resource + ".ifc");
     }
 
     private void exampleOfText(@Nullable Content content, String type, String resource) {

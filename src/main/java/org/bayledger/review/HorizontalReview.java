@@ -2,6 +2,8 @@ package org.bayledger.review;
 
 import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.bayledger.blocks.BlockSupport;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Verdict;
@@ -15,9 +17,6 @@ import org.bayledger.framing.PointLoad;
 import org.bayledger.framing.Section;
 import org.bayledger.framing.SectionCandidate;
 import org.jspecify.annotations.Nullable;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * The horizontals of one bay under wind and under the glass that stands on them. A line of

@@ -72,8 +72,6 @@ record IfcFrame(Vector origin, Vector x, Vector y, Vector z) {
     }
 
     private Vector turned(Vector direction) {
-        return x.times(direction.x())
-                .plus(y.times(direction.y()))
-                .plus(z.times(direction.z()));
+        return x.times(direction.x()).plus(y.times(direction.y())).plus(z.times(direction.z()));
     }
 }

@@ -108,7 +108,8 @@ final class IfcImport {
                                 + " with them"));
         lacking.add(new Lacking("/glassTypes", "the build-ups of the glass"));
         lacking.add(
-                new Lacking("/sections", "the sections of verticals and horizontals, with E and I"));
+                new Lacking(
+                        "/sections", "the sections of verticals and horizontals, with E and I"));
         return document;
     }
 
@@ -190,9 +191,7 @@ final class IfcImport {
     private String name(StepEntity wall) {
         String given = wall.text(2).replaceAll("[/\\p{Cntrl}]", "-").strip();
         String base =
-                given.isEmpty()
-                        ? "W"
-                        : given.substring(0, Math.min(given.length(), LONGEST_NAME));
+                given.isEmpty() ? "W" : given.substring(0, Math.min(given.length(), LONGEST_NAME));
         String name = given.isEmpty() ? "W1" : base;
         for (int i = 2; !names.add(name.toLowerCase(Locale.ROOT)); i++) {
             name = base + (given.isEmpty() ? "" : "-") + i;

@@ -1,6 +1,9 @@
 package org.bayledger.review;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,7 +13,6 @@ import org.springframework.http.ProblemDetail;
 import org.springframework.util.unit.DataSize;
 import org.springframework.web.ErrorResponseException;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RestController;
 
 /** Bays from an IFC file. */
@@ -31,12 +33,20 @@ class IfcImportEndpoint {
                     "ISO 16739 in the clear text of ISO 10303-21: every IfcCurtainWall whose plates"
                             + " fill a grid in one vertical plane becomes a bay. The answer is a"
                             + " review document as far as the file goes, and what it lacks. Stores"
-                            + " nothing.")
+                            + " nothing.",
+            requestBody =
+                    @RequestBody(
+                            required = true,
+                            description = "The file.",
+                            content =
+                                    @Content(
+                                            mediaType = "application/x-step",
+                                            schema = @Schema(type = "string"))))
     @PostMapping(
             path = "/v1/imports/ifc",
             consumes = {"application/x-step", "model/step"},
             produces = "application/json")
-    IfcImportResult read(@RequestBody InputStream file) throws IOException {
+    IfcImportResult read(InputStream file) throws IOException {
         byte[] bytes = file.readNBytes(maxBytes + 1);
         if (bytes.length > maxBytes) {
             throw new ErrorResponseException(

@@ -82,7 +82,8 @@ final class IfcModel {
     private double lengthUnit() {
         for (StepEntity project : all("IFCPROJECT")) {
             StepEntity units = entity(project.argument(8), "IFCUNITASSIGNMENT");
-            for (StepEntity unit : units == null ? List.<StepEntity>of() : entities(units.list(0))) {
+            for (StepEntity unit :
+                    units == null ? List.<StepEntity>of() : entities(units.list(0))) {
                 if (new Keyword("LENGTHUNIT").equals(unit.argument(1))) {
                     return metres(unit);
                 }

@@ -118,7 +118,8 @@ final class IfcShape {
 
     private void faceted(List<Vector> corners, StepEntity brep, IfcFrame frame) {
         StepEntity shell = model.entity(brep.argument(0), "IFCCLOSEDSHELL");
-        for (StepEntity face : shell == null ? List.<StepEntity>of() : model.entities(shell.list(0))) {
+        for (StepEntity face :
+                shell == null ? List.<StepEntity>of() : model.entities(shell.list(0))) {
             for (StepEntity bound : model.entities(face.list(0))) {
                 StepEntity loop = model.entity(bound.argument(0), "IFCPOLYLOOP");
                 if (loop != null) {
@@ -130,8 +131,7 @@ final class IfcShape {
 
     private void mapped(List<Vector> corners, StepEntity item, IfcFrame frame, int depth) {
         StepEntity map = model.entity(item.argument(0), "IFCREPRESENTATIONMAP");
-        StepEntity target =
-                model.entity(item.argument(1), "IFCCARTESIANTRANSFORMATIONOPERATOR3D");
+        StepEntity target = model.entity(item.argument(1), "IFCCARTESIANTRANSFORMATIONOPERATOR3D");
         if (map == null
                 || target == null
                 || isScaled(target)

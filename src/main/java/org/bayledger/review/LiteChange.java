@@ -1,7 +1,6 @@
 package org.bayledger.review;
 
 import jakarta.validation.constraints.Min;
-
 import org.bayledger.blocks.Installed;
 import org.bayledger.check.Measured;
 import org.bayledger.check.Measured.Sign;

@@ -2,6 +2,8 @@ package org.bayledger.review;
 
 import static org.bayledger.quantity.Constants.STANDARD_GRAVITY;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.bayledger.blocks.AsFound;
 import org.bayledger.blocks.AsFoundBlock;
 import org.bayledger.blocks.BlockCandidate;
@@ -24,9 +26,6 @@ import org.bayledger.glass.SupportedEdges;
 import org.bayledger.glazing.GlassBuildUp;
 import org.bayledger.quantity.Quantity;
 import org.jspecify.annotations.Nullable;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * The lites of one bay: their glass and their setting blocks, from the sill up, since a lite that

@@ -2,7 +2,12 @@ package org.bayledger.review;
 
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
-
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.bayledger.check.Faults;
 import org.bayledger.check.FaultsException;
 import org.bayledger.check.Pointer;
@@ -11,13 +16,6 @@ import org.bayledger.wind.Site;
 import org.bayledger.wind.SpecifiedPressures;
 import org.bayledger.wind.ZoneScheme;
 import org.jspecify.annotations.Nullable;
-
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * A whole job: the site, what the wall is made of, and where each bay of it stands.

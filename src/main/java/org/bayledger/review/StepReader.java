@@ -167,7 +167,8 @@ final class StepReader {
     private Double number() {
         int start = at;
         at++;
-        while (at < text.length() && (isDigit(text.charAt(at)) || "+-.E".indexOf(text.charAt(at)) >= 0)) {
+        while (at < text.length()
+                && (isDigit(text.charAt(at)) || "+-.E".indexOf(text.charAt(at)) >= 0)) {
             at++;
         }
         String digits = text.substring(start, at);
@@ -196,7 +197,9 @@ final class StepReader {
         blanks();
         int start = at;
         while (at < text.length()
-                && (isLetter(text.charAt(at)) || isDigit(text.charAt(at)) || text.charAt(at) == '_')) {
+                && (isLetter(text.charAt(at))
+                        || isDigit(text.charAt(at))
+                        || text.charAt(at) == '_')) {
             at++;
         }
         if (start == at) {

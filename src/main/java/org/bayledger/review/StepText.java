@@ -19,8 +19,7 @@ final class StepText {
     private StepText() {}
 
     static String decoded(String coded) {
-        return CONTROL.matcher(coded)
-                .replaceAll(found -> Matcher.quoteReplacement(letter(found)));
+        return CONTROL.matcher(coded).replaceAll(found -> Matcher.quoteReplacement(letter(found)));
     }
 
     private static String letter(MatchResult found) {

@@ -4,6 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.offset;
 
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Random;
 import org.bayledger.check.Binder;
 import org.bayledger.check.Fault;
 import org.bayledger.check.FaultsException;
@@ -18,14 +25,6 @@ import org.bayledger.quantity.UnitSystem;
 import org.jspecify.annotations.NullMarked;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Random;
 
 @NullMarked
 class AsFoundTest {
@@ -381,7 +380,7 @@ class AsFoundTest {
                 .contains("1'-3\" beyond block 2")
                 .contains(
                         "Block 1 would have to hold it down with 260 lbf while block 2 carries"
-                            + " 780");
+                                + " 780");
         assertThat(codes(run(lite("12", installed("", block("60 in"))))))
                 .contains("WRONG_BLOCK_COUNT");
         SettingBlocksResult none = run(lite("12", installed("")));
@@ -494,7 +493,7 @@ class AsFoundTest {
         // under one from 86 in to 94 in
         String weeps =
                 "\"weeps\":[{\"position\":\"33 in\",\"length\":\"2 in\"},{\"position\":\"94.5"
-                    + " in\",\"length\":\"2 in\"},{\"position\":\"60 in\"}],";
+                        + " in\",\"length\":\"2 in\"},{\"position\":\"60 in\"}],";
         SettingBlocksResult wet = run(lite("12", installed(weeps, block("30 in"), block("90 in"))));
         List<String> texts =
                 wet.outcome().findings().stream()
@@ -572,8 +571,8 @@ class AsFoundTest {
                                                         "12",
                                                         installed(
                                                                 "\"drawnDistance\":\"61"
-                                                                    + " in\",\"weeps\":[{\"position\":\"121"
-                                                                    + " in\"}],",
+                                                                        + " in\",\"weeps\":[{\"position\":\"121"
+                                                                        + " in\"}],",
                                                                 block("30 in"),
                                                                 block("36 in"),
                                                                 block("130 in"),
@@ -583,7 +582,7 @@ class AsFoundTest {
                                                 .replace(
                                                         "\"glassWeight\":\"520 lb\"",
                                                         "\"glass\":{\"panes\":[{\"nominalThickness\":\"6"
-                                                            + " mm\",\"heatTreatment\":\"ANNEALED\"}]}")))
+                                                                + " mm\",\"heatTreatment\":\"ANNEALED\"}]}")))
                 .isInstanceOfSatisfying(
                         FaultsException.class,
                         refused ->

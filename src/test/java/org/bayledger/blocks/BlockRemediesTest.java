@@ -127,7 +127,8 @@ class BlockRemediesTest {
     void putsSteelInside() {
         List<Remedy> remedies = passing(LITE.formatted(3.1, ""), US);
         Remedy steel = one(remedies, "/support/steelSecondMomentOfArea");
-        double inertia = Double.parseDouble(((String) steel.changes().get(0).to()).split(" ", -1)[0]);
+        double inertia =
+                Double.parseDouble(((String) steel.changes().get(0).to()).split(" ", -1)[0]);
         assertThat(inertia).isBetween(4.0, 4.25);
         double mass = Double.parseDouble(((String) steel.changes().get(1).to()).split(" ", -1)[0]);
         // A = sqrt(12 I), 0.2836 lb/in3
@@ -147,12 +148,18 @@ class BlockRemediesTest {
         String json = NARROW.formatted(1.2);
         Remedy place = one(passing(json, US), "/blockDistance");
         SettingBlocksResult after = applied(json, place, US);
-        assertThat(Objects.requireNonNull(after.recommended()).point()).isEqualTo(BlockPoint.CHOSEN);
-        double inches = Objects.requireNonNull(after.recommended()).distanceFromCorner().si() / 0.0254;
+        assertThat(Objects.requireNonNull(after.recommended()).point())
+                .isEqualTo(BlockPoint.CHOSEN);
+        double inches =
+                Objects.requireNonNull(after.recommended()).distanceFromCorner().si() / 0.0254;
         assertThat(inches).isBetween(8.0, 15.0);
         assertThat(inches * 16).isCloseTo(Math.rint(inches * 16), offset(1e-9));
         assertThat(place.text())
-                .contains(US.dimensioned(Objects.requireNonNull(after.recommended()).distanceFromCorner().si()));
+                .contains(
+                        US.dimensioned(
+                                Objects.requireNonNull(after.recommended())
+                                        .distanceFromCorner()
+                                        .si()));
         assertThat(after.shopDrawingNote().required()).isTrue();
         assertThat(after.shopDrawingNote().text())
                 .isEqualTo(
@@ -173,7 +180,8 @@ class BlockRemediesTest {
         String weak = LITE.formatted(4.4, ",\"leastBlockDistance\":\"10 in\"");
         Remedy place = one(passing(weak, US), "/blockDistance");
         SettingBlocksResult after = applied(weak, place, US);
-        assertThat(Objects.requireNonNull(after.recommended()).distanceFromCorner().si() / 0.0254).isBetween(10.0, 12.0);
+        assertThat(Objects.requireNonNull(after.recommended()).distanceFromCorner().si() / 0.0254)
+                .isBetween(10.0, 12.0);
         assertThat(after.shopDrawingNote().text()).contains("fabricator has agreed in writing");
         assertThat(passing(LITE.formatted(4.4, ""), US))
                 .noneMatch(r -> r.changes().get(0).pointer().equals("/blockDistance"));

@@ -52,10 +52,7 @@ class TwistOracleTest {
                                     new Row(
                                             f[0],
                                             f[1],
-                                            Stream.of(f)
-                                                    .skip(2)
-                                                    .map(Double::valueOf)
-                                                    .toList()))
+                                            Stream.of(f).skip(2).map(Double::valueOf).toList()))
                     .toList();
         }
     }

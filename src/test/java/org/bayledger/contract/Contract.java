@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -34,6 +35,35 @@ public final class Contract {
             List.of("get", "put", "post", "delete", "options", "head", "patch", "trace");
     private static final String SVG = "image/svg+xml";
     private static final String NDJSON = "application/x-ndjson";
+    private static final String JSON_TYPE = "application/json";
+    private static final String STEP = "application/x-step";
+
+    /** How an answer looks, the one first whose example the contract shows. */
+    enum Form {
+        VALUE(JSON_TYPE, "json"),
+        DRAWING(SVG, "svg"),
+        LINES(NDJSON, "ndjson"),
+        TABLE("text/csv", "csv"),
+        /** A page or a file, too long for the contract. */
+        PAGE("text/html", "");
+
+        private final String media;
+        private final String ending;
+
+        Form(String media, String ending) {
+            this.media = media;
+            this.ending = ending;
+        }
+
+        String media() {
+            return media;
+        }
+
+        String ending() {
+            return ending;
+        }
+    }
+
     private static final JsonMapper JSON = JsonMapper.shared();
 
     /** Read on first use, so that it may be written anew before. */
@@ -135,12 +165,17 @@ public final class Contract {
     private List<String> faults(String pointer, String body) {
         JsonNode content = document.at(pointer + "/content");
         assertThat(content.propertyNames()).as(pointer).isNotEmpty();
-        String media = content.propertyNames().iterator().next();
+        String media =
+                content.has(JSON_TYPE) ? JSON_TYPE : content.propertyNames().iterator().next();
         if (media.equals(SVG)) {
             return faultsOfDrawing(body);
         }
         if (media.equals(NDJSON)) {
             return faultsOfLines(body);
+        }
+        if (!media.endsWith("json")) {
+            // a table, a page or a file of another standard: its own tests look at it
+            return List.of();
         }
         return errors(pointer + "/content" + pointer(media) + "/schema", body);
     }
@@ -256,23 +291,36 @@ public final class Contract {
                     .orElseThrow();
         }
 
-        /** Whether it answers with a drawing rather than with JSON. */
-        boolean draws() {
-            return node.at("/responses/" + success() + "/content").has(SVG);
-        }
-
-        /** Whether it answers with lines of JSON rather than with one value. */
-        boolean exports() {
-            return node.at("/responses/" + success() + "/content").has(NDJSON);
+        /** The media type of its answer that the contract shows an example of. */
+        Form form() {
+            JsonNode content = node.at("/responses/" + success() + "/content");
+            return Arrays.stream(Form.values())
+                    .filter(form -> content.has(form.media()))
+                    .findFirst()
+                    .orElse(Form.PAGE);
         }
 
         /** Name of the file with the example of its answer. */
         String exampleOfAnAnswer() {
-            return id() + ".response." + (draws() ? "svg" : exports() ? "ndjson" : "json");
+            return id() + ".response." + form().ending();
         }
 
         boolean takesBody() {
             return node.has("requestBody");
+        }
+
+        /** The media type of its body. */
+        String takes() {
+            return node.at("/requestBody/content").has(JSON_TYPE) ? JSON_TYPE : STEP;
+        }
+
+        boolean takesJson() {
+            return takesBody() && takes().equals(JSON_TYPE);
+        }
+
+        /** Name of the file with the example of its body. */
+        String exampleOfABody() {
+            return id() + ".request." + (takes().equals(STEP) ? "ifc" : "json");
         }
 
         @Override

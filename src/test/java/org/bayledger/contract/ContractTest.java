@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.bayledger.contract.Contract.Form;
 import org.bayledger.contract.Contract.Operation;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.MethodOrderer;
@@ -63,13 +65,20 @@ class ContractTest {
             Path file = EXAMPLES.resolve(operation.exampleOfAnAnswer());
             boolean same;
             String text;
-            if (operation.draws()) {
+            if (operation.form() == Form.PAGE) {
+                assertThat(answer.body()).as("%s", operation).isNotEmpty();
+                continue;
+            }
+            if (operation.form() == Form.TABLE) {
+                text = answer.body();
+                same = Files.exists(file) && text.equals(Files.readString(file));
+            } else if (operation.form() == Form.DRAWING) {
                 text = answer.body();
                 same =
                         Files.exists(file)
                                 && Story.stableDrawing(text)
                                         .equals(Story.stableDrawing(Files.readString(file)));
-            } else if (operation.exports()) {
+            } else if (operation.form() == Form.LINES) {
                 text = Story.abridged(answer.body());
                 same =
                         Files.exists(file)
@@ -125,14 +134,18 @@ class ContractTest {
                 missing.add(operation + ": summary");
             }
             if (operation.takesBody()
-                    && !node.at("/requestBody/content/application~1json").has("example")) {
+                    && !node.path("requestBody")
+                            .path("content")
+                            .path(operation.takes())
+                            .has("example")) {
                 missing.add(operation + ": example of a request");
             }
-            String media =
-                    operation.draws()
-                            ? "image~1svg+xml"
-                            : operation.exports() ? "application~1x-ndjson" : "application~1json";
-            if (!responses.at("/" + operation.success() + "/content/" + media).has("example")) {
+            if (operation.form() != Form.PAGE
+                    && !responses
+                            .path(Integer.toString(operation.success()))
+                            .path("content")
+                            .path(operation.form().media())
+                            .has("example")) {
                 missing.add(operation + ": example of an answer");
             }
             for (JsonNode parameter : node.path("parameters")) {
@@ -159,17 +172,19 @@ class ContractTest {
     @Order(4)
     void examplesFitTheirSchemas() throws Exception {
         for (Operation operation : Contract.committed().operations()) {
-            if (operation.takesBody()) {
-                String request = read(operation.id() + ".request.json");
+            if (operation.takesJson()) {
+                String request = read(operation.exampleOfABody());
                 assertThat(Contract.faultsOfRequest(operation.method(), operation.path(), request))
                         .as("%s", operation)
                         .isEmpty();
             }
-            Contract.validate(
-                    operation.method(),
-                    operation.path(),
-                    operation.success(),
-                    read(operation.exampleOfAnAnswer()));
+            if (operation.form() != Form.PAGE) {
+                Contract.validate(
+                        operation.method(),
+                        operation.path(),
+                        operation.success(),
+                        read(operation.exampleOfAnAnswer()));
+            }
             operation
                     .node()
                     .get("responses")
@@ -196,15 +211,14 @@ class ContractTest {
     @Order(5)
     void requestsAreClosedAndAnswersAreOpen() throws Exception {
         for (Operation operation : Contract.committed().operations()) {
-            if (operation.takesBody()) {
+            if (operation.takesJson()) {
                 String request =
-                        read(operation.id() + ".request.json")
-                                .replaceFirst("\\{", "{\"surplus\":1,");
+                        read(operation.exampleOfABody()).replaceFirst("\\{", "{\"surplus\":1,");
                 assertThat(Contract.faultsOfRequest(operation.method(), operation.path(), request))
                         .as("%s", operation)
                         .isNotEmpty();
             }
-            if (operation.draws() || operation.exports()) {
+            if (operation.form() != Form.VALUE) {
                 continue;
             }
             String answer =
@@ -222,6 +236,8 @@ class ContractTest {
                         operation.method(),
                         Story.path(operation, variables),
                         read(operation.id() + ".request.json").replace("115 mph", "120 mph"),
+                        "Content-Type",
+                        "application/json",
                         "If-Match",
                         first.headers().firstValue("ETag").orElseThrow());
         assertThat(second.statusCode()).as(second.body()).isEqualTo(201);
@@ -229,12 +245,15 @@ class ContractTest {
 
     private HttpResponse<String> perform(Operation operation, Map<String, String> variables)
             throws Exception {
-        String body = operation.takesBody() ? read(operation.id() + ".request.json") : null;
+        String body = operation.takesBody() ? read(operation.exampleOfABody()) : null;
         return send(
                 operation.method(),
                 Story.path(operation, variables),
                 body,
-                Story.headers(operation));
+                Stream.concat(
+                                Stream.of("Content-Type", operation.takes()),
+                                Stream.of(Story.headers(operation)))
+                        .toArray(String[]::new));
     }
 
     private HttpResponse<String> send(
@@ -242,7 +261,6 @@ class ContractTest {
             throws IOException, InterruptedException {
         HttpRequest.Builder request =
                 HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
-                        .header("Content-Type", "application/json")
                         .method(
                                 method,
                                 body == null

@@ -79,8 +79,10 @@ final class Story {
                                                         match.group(1), match.group())));
         List<String> query = new ArrayList<>();
         for (JsonNode parameter : operation.node().path("parameters")) {
+            // those with an example are needed, if only for the form of answer that it shows
             if (parameter.get("in").asString().equals("query")
-                    && parameter.path("required").asBoolean(false)) {
+                    && (parameter.path("required").asBoolean(false)
+                            || parameter.path("name").asString().equals("takeOff"))) {
                 query.add(
                         parameter.get("name").asString()
                                 + "="

@@ -120,7 +120,9 @@ class SheetEndpointTest {
                     .contains("Example wall")
                     .contains("\u25cf Satisfied")
                     .contains("never replace, the judgement");
-            assertThat(all.replaceAll("\\s", "")).as("names break in cells").contains("N-01/mullion/2");
+            assertThat(all.replaceAll("\\s", ""))
+                    .as("names break in cells")
+                    .contains("N-01/mullion/2");
             for (int i = 1; i <= document.getNumberOfPages(); i++) {
                 text.setStartPage(i);
                 text.setEndPage(i);

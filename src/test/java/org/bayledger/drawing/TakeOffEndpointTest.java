@@ -130,9 +130,7 @@ class TakeOffEndpointTest {
 
     private static double[][][] bays() {
         try {
-            JsonNode demo =
-                    JsonMapper.shared()
-                            .readTree(Files.readString(DEMO));
+            JsonNode demo = JsonMapper.shared().readTree(Files.readString(DEMO));
             List<double[][]> bays = new ArrayList<>();
             for (JsonNode bay : demo.path("bays")) {
                 bays.add(new double[][] {feet(bay.path("columns")), feet(bay.path("rows"))});

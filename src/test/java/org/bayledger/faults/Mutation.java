@@ -105,7 +105,8 @@ final class Mutation {
             }
             case 2 -> ("[" + new String(bytes, UTF_8) + "]").getBytes(UTF_8);
             case 3 ->
-                    (new String(bytes, UTF_8).replaceFirst("\\{", "{\"name\":1,\"name\":2,"))
+                    new String(bytes, UTF_8)
+                            .replaceFirst("\\{", "{\"name\":1,\"name\":2,")
                             .getBytes(UTF_8);
             default -> bytes;
         };

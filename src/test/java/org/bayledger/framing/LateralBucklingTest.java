@@ -98,8 +98,8 @@ class LateralBucklingTest {
                         member(
                                 load.equals("uniform") ? UNIFORM : MIDDLE,
                                 ENDS,
-                                braces(places.split(" "))));
-        String[] expected = factors.split(" ");
+                                braces(places.split(" ", -1))));
+        String[] expected = factors.split(" ", -1);
         for (int i = 0; i < expected.length; i++) {
             assertThat(found.get(i).factor())
                     .isCloseTo(Double.parseDouble(expected[i]), within(0.01));

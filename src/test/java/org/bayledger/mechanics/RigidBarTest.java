@@ -4,14 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.offset;
 
+import java.util.Arrays;
+import java.util.Random;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.QRDecomposition;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
-
-import java.util.Arrays;
-import java.util.Random;
 
 @NullMarked
 class RigidBarTest {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.offset;
 
+import java.util.List;
+import java.util.Objects;
 import org.bayledger.blocks.AsFound;
 import org.bayledger.blocks.SettingBlocksResult;
 import org.bayledger.check.Fault;
@@ -13,9 +15,6 @@ import org.bayledger.framing.FramingRequest;
 import org.bayledger.framing.PointLoad;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
-
-import java.util.List;
-import java.util.Objects;
 
 /** Setting blocks found on site, through a bay of two rows. */
 @NullMarked
