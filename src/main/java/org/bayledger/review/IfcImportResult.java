@@ -1,8 +1,6 @@
 package org.bayledger.review;
 
 import java.util.List;
-import java.util.Map;
-import org.bayledger.check.JsonOf;
 
 /**
  * What an IFC file holds of a review.
@@ -14,7 +12,7 @@ import org.bayledger.check.JsonOf;
  * @param skipped curtain walls that no bay could be made of, with the reason
  */
 public record IfcImportResult(
-        @JsonOf(value = ReviewDocument.class, asPosted = true) Map<String, Object> document,
+        Object document,
         List<ImportedBay> bays,
         List<Lacking> lacking,
         List<SkippedWall> skipped) {
