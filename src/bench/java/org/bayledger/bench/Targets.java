@@ -8,6 +8,12 @@ final class Targets {
     /** Of as many full copies. */
     static final double STORAGE_PERCENT = 5.0;
 
+    /** Of a review of 10,000 lites, on two cores. */
+    static final double REVIEW_SECONDS = 0.5;
+
+    /** Greatest cost per lite over the least, from 1,000 to 100,000 lites. */
+    static final double FLAT = 1.1;
+
     private Targets() {}
 
     /** Operations per second. */

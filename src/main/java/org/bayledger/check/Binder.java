@@ -4,6 +4,7 @@ import jakarta.validation.ConstraintViolation;
 import jakarta.validation.Path;
 import jakarta.validation.Validation;
 import jakarta.validation.Validator;
+import jakarta.validation.metadata.PropertyDescriptor;
 import java.lang.reflect.InvocationTargetException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -38,6 +39,17 @@ public final class Binder {
                     .messageInterpolator(new ParameterMessageInterpolator())
                     .buildValidatorFactory()
                     .getValidator();
+
+    /** Components of a record on which there are constraints: asking about others costs most. */
+    private static final ClassValue<Set<String>> CONSTRAINED =
+            new ClassValue<>() {
+                @Override
+                protected Set<String> computeValue(Class<?> type) {
+                    return VALIDATOR.getConstraintsForClass(type).getConstrainedProperties().stream()
+                            .map(PropertyDescriptor::getPropertyName)
+                            .collect(Collectors.toUnmodifiableSet());
+                }
+            };
 
     private final Faults faults = new Faults();
 
@@ -293,6 +305,9 @@ public final class Binder {
     }
 
     private void constraints(Class<?> type, Shape.Part part, @Nullable Object value, String at) {
+        if (!CONSTRAINED.get(type).contains(part.name())) {
+            return;
+        }
         for (ConstraintViolation<?> violation : VALIDATOR.validateValue(type, part.name(), value)) {
             StringBuilder pointer = new StringBuilder(at);
             for (Path.Node node : violation.getPropertyPath()) {

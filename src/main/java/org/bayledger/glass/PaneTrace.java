@@ -244,7 +244,7 @@ final class PaneTrace {
                 double si,
                 String formula,
                 String source) {
-            String numbered = "%s (pane %d)".formatted(meaning, pane);
+            String numbered = meaning + " (pane " + pane + ")";
             if (governs) {
                 trace.step(symbol + pane, numbered, dimension, si, formula, source);
             } else {

@@ -90,14 +90,13 @@ public record Pane(
 
     /** Nominal thickness from face to face, interlayers included, m. */
     public double thickness() {
-        double glass = nominalThicknesses().stream().mapToDouble(Double::doubleValue).sum();
+        double glass = sheets();
         return interlayer == null ? glass : glass + films() * interlayer.thickness();
     }
 
     /** Mass per area from the nominal thicknesses, interlayers included, kg/m2. */
     public double areaMass() {
-        double glass = nominalThicknesses().stream().mapToDouble(Double::doubleValue).sum();
-        double mass = DENSITY * glass;
+        double mass = DENSITY * sheets();
         return interlayer == null ? mass : mass + films() * interlayer.areaMass();
     }
 
@@ -120,6 +119,14 @@ public record Pane(
     /** The same glass with another heat treatment. */
     public Pane with(HeatTreatment other) {
         return new Pane(nominalThickness, plies, interlayer, other);
+    }
+
+    private double sheets() {
+        double sum = 0;
+        for (double sheet : nominalThicknesses()) {
+            sum += sheet;
+        }
+        return sum;
     }
 
     private int films() {

@@ -156,8 +156,12 @@ public record BeamModel(
             throw new IllegalArgumentException(
                     "the flexural rigidity must be given from 0 m on, the start of the beam");
         }
+        double least = rigidity.get(0).rigidity();
+        double most = least;
         for (int i = 1; i < rigidity.size(); i++) {
             double from = rigidity.get(i).from();
+            least = Math.min(least, rigidity.get(i).rigidity());
+            most = Math.max(most, rigidity.get(i).rigidity());
             if (from <= rigidity.get(i - 1).from() || from >= length) {
                 throw new IllegalArgumentException(
                         "the steps of flexural rigidity must be in increasing order and on the"
@@ -165,8 +169,6 @@ public record BeamModel(
                                 + metres(from));
             }
         }
-        double least = rigidity.stream().mapToDouble(BeamRigidityStep::rigidity).min().orElse(1);
-        double most = rigidity.stream().mapToDouble(BeamRigidityStep::rigidity).max().orElse(1);
         if (most > least * GREATEST_RIGIDITY_RATIO) {
             throw new IllegalArgumentException(
                     "the flexural rigidities of one beam differ by more than a millionfold, from "

@@ -13,12 +13,12 @@ final class BeamRoots {
     private static final int MOST_STEPS = 200;
 
     /** Crossings of each derivative, by its degree; reused from call to call. */
-    private final double[][] crossings = new double[6][6];
+    private final double[][] crossings = new double[6][];
 
     private final double[] derivative = new double[6];
 
     /** The crossings found last. */
-    double[] found = crossings[0];
+    double[] found = {};
 
     /**
      * Finds the crossings in the open interval between {@code low} and {@code high}, in increasing
@@ -31,7 +31,10 @@ final class BeamRoots {
         int count = 0;
         for (int order = 1; order <= degree; order++) {
             differentiate(coefficients, degree, degree - order);
-            double[] turns = crossings[order - 1];
+            double[] turns = found;
+            if (crossings[order] == null) {
+                crossings[order] = new double[order];
+            }
             double[] here = crossings[order];
             int next = 0;
             double left = low;

@@ -157,9 +157,15 @@ public final class BeamSolution {
     }
 
     private enum Quantity {
-        SHEAR,
-        MOMENT,
-        DEFLECTION
+        SHEAR(1),
+        MOMENT(2),
+        DEFLECTION(4);
+
+        final int derivativeDegree;
+
+        Quantity(int derivativeDegree) {
+            this.derivativeDegree = derivativeDegree;
+        }
     }
 
     private enum Sense {
@@ -191,8 +197,8 @@ public final class BeamSolution {
             double start = segments.start[i];
             double low = Math.max(0, from - start);
             double high = Math.min(to - start, segments.lengthOf(i));
-            int degree = derivativeOf(quantity, i, lineSlope, derivative);
-            int turns = roots.between(derivative, degree, low, high);
+            derivativeOf(quantity, i, lineSlope, derivative);
+            int turns = roots.between(derivative, quantity.derivativeDegree, low, high);
             for (int k = -1; k <= turns; k++) {
                 double s = k < 0 ? low : k < turns ? roots.found[k] : high;
                 double value =
@@ -221,20 +227,18 @@ public final class BeamSolution {
     }
 
     /** Coefficients of the derivative on a segment; of the deflection times the rigidity. */
-    private int derivativeOf(Quantity quantity, int i, double lineSlope, double[] coefficients) {
+    private void derivativeOf(Quantity quantity, int i, double lineSlope, double[] coefficients) {
         double w = segments.load[i];
         double k = segments.loadSlope[i];
         switch (quantity) {
             case SHEAR -> {
                 coefficients[0] = -w;
                 coefficients[1] = -k;
-                return 1;
             }
             case MOMENT -> {
                 coefficients[0] = segments.shear[i];
                 coefficients[1] = -w;
                 coefficients[2] = -k / 2;
-                return 2;
             }
             case DEFLECTION -> {
                 coefficients[0] = segments.rigidity[i] * (segments.slope[i] - lineSlope);
@@ -242,10 +246,8 @@ public final class BeamSolution {
                 coefficients[2] = -segments.shear[i] / 2;
                 coefficients[3] = w / 6;
                 coefficients[4] = k / 24;
-                return 4;
             }
         }
-        throw new AssertionError(quantity);
     }
 
     /** The position, brought onto the beam where rounding has set it just outside. */

@@ -1,7 +1,5 @@
 package org.bayledger.quantity;
 
-import java.util.Locale;
-
 /** Lengths as a shop drawing dimensions them. */
 public final class FeetInches {
 
@@ -16,7 +14,7 @@ public final class FeetInches {
      */
     public static String format(double metres, UnitSystem system) {
         if (system == UnitSystem.SI) {
-            return String.format(Locale.ROOT, "%d mm", Math.round(metres * 1000));
+            return Math.round(metres * 1000) + " mm";
         }
         long sixteenths = Math.round(Math.abs(metres) / 0.0254 * 16);
         String sign = metres < 0 && sixteenths > 0 ? "-" : "";

@@ -12,9 +12,6 @@ import java.math.RoundingMode;
  */
 public record Quantity(double si, Dimension dimension) {
 
-    /** Significant digits that a reported value carries. */
-    private static final MathContext REPORTED = new MathContext(6, RoundingMode.HALF_EVEN);
-
     /**
      * Guards against a number that no reader could use.
      *
@@ -62,8 +59,7 @@ public record Quantity(double si, Dimension dimension) {
 
     /** The value in the unit of the system, to six significant digits. */
     public BigDecimal value(UnitSystem system) {
-        double value = Units.get(dimension.symbol(system)).fromSi(si);
-        BigDecimal rounded = new BigDecimal(value).round(REPORTED).stripTrailingZeros();
+        BigDecimal rounded = Digits.rounded(Units.get(dimension.symbol(system)).fromSi(si), 6);
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }
 
@@ -75,11 +71,7 @@ public record Quantity(double si, Dimension dimension) {
     /** The quantity as a sentence holds it, to four significant digits: {@code 0.2131 in}. */
     public String text(UnitSystem system) {
         double value = Units.get(dimension.symbol(system)).fromSi(si);
-        BigDecimal rounded =
-                new BigDecimal(value)
-                        .round(new MathContext(4, RoundingMode.HALF_EVEN))
-                        .stripTrailingZeros();
-        String number = rounded.toPlainString();
+        String number = Digits.rounded(value, 4).toPlainString();
         return dimension == Dimension.NONE ? number : number + " " + unit(system);
     }
 }

@@ -108,12 +108,20 @@ public record Bay(
 
     /** Width of the bay, m. */
     public double width() {
-        return columns.stream().mapToDouble(Double::doubleValue).sum();
+        return sum(columns);
     }
 
     /** Height of the bay, m. */
     public double height() {
-        return rows.stream().mapToDouble(Double::doubleValue).sum();
+        return sum(rows);
+    }
+
+    private static double sum(List<Double> modules) {
+        double sum = 0;
+        for (double module : modules) {
+            sum += module;
+        }
+        return sum;
     }
 
     /** Area of its smallest lite, m2. */

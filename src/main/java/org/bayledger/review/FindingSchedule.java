@@ -204,52 +204,51 @@ final class FindingSchedule {
      * says.
      */
     private void overlaps(ReviewContext context) {
-        List<Bay> bays = context.document.bays();
-        Map<String, List<Integer>> byFace = new LinkedHashMap<>();
-        for (int i = 0; i < bays.size(); i++) {
-            byFace.computeIfAbsent(bays.get(i).elevation(), face -> new ArrayList<>()).add(i);
+        Map<String, List<Layout.Placed>> byFace = new LinkedHashMap<>();
+        for (Layout.Placed placed : context.layout.all()) {
+            byFace.computeIfAbsent(placed.bay().elevation(), face -> new ArrayList<>()).add(placed);
         }
-        for (List<Integer> face : byFace.values()) {
-            face.sort(Comparator.comparingDouble(i -> bays.get(i).offset()));
+        for (List<Layout.Placed> face : byFace.values()) {
+            face.sort(Comparator.comparingDouble(Layout.Placed::left));
             for (int a = 0; a < face.size(); a++) {
-                Bay left = bays.get(face.get(a));
+                Layout.Placed left = face.get(a);
                 for (int b = a + 1;
-                        b < face.size()
-                                && bays.get(face.get(b)).offset() < left.right() + NO_COLUMN;
+                        b < face.size() && face.get(b).left() < left.right() + NO_COLUMN;
                         b++) {
-                    Bay right = bays.get(face.get(b));
+                    Layout.Placed right = face.get(b);
                     double common =
-                            Math.min(left.top(), right.top()) - Math.max(left.sill(), right.sill());
-                    double gap = right.offset() - left.right();
+                            Math.min(left.top(), right.top())
+                                    - Math.max(left.bottom(), right.bottom());
+                    double gap = right.left() - left.right();
                     if (common > Layout.TOUCH && gap > Layout.TOUCH) {
                         merge(
                                 Finding.action(
                                         "BAYS_ALMOST_TOUCH",
                                         "",
                                         "Between bays "
-                                                + left.id()
+                                                + left.bay().id()
                                                 + " and "
-                                                + right.id()
+                                                + right.bay().id()
                                                 + " there is a gap of "
                                                 + context.reporting.text(Dimension.LENGTH, gap)
                                                 + ": each vertical there was given the wind of its"
                                                 + " own bay only. Correct the offset where they"
                                                 + " share one."),
-                                "/bays/" + face.get(b) + "/offset");
+                                "/bays/" + right.index() + "/offset");
                     } else if (common > Layout.TOUCH && gap < -Layout.TOUCH) {
                         merge(
                                 Finding.action(
                                         "BAYS_OVERLAP",
                                         "",
                                         "Bays "
-                                                + left.id()
+                                                + left.bay().id()
                                                 + " and "
-                                                + right.id()
+                                                + right.bay().id()
                                                 + " stand on the same piece of wall, over a height"
                                                 + " of "
                                                 + context.reporting.text(Dimension.DISTANCE, common)
                                                 + "."),
-                                "/bays/" + face.get(b) + "/offset");
+                                "/bays/" + right.index() + "/offset");
                     }
                 }
             }

@@ -1,12 +1,14 @@
 package org.bayledger.review;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
 /** Which bays stand beside, above and below one another on each elevation. */
@@ -15,77 +17,139 @@ final class Layout {
     /** Gaps and overlaps up to this are rounding between units, m. */
     static final double TOUCH = 0.001;
 
-    private final Map<String, NavigableMap<Double, List<Bay>>> byRight = new HashMap<>();
-    private final Map<String, NavigableMap<Double, List<Bay>>> byLeft = new HashMap<>();
-    private final Map<String, NavigableMap<Double, List<Bay>>> byTop = new HashMap<>();
-    private final Map<String, NavigableMap<Double, List<Bay>>> bySill = new HashMap<>();
+    /**
+     * A bay with its extent.
+     *
+     * @param bay the bay
+     * @param index its place in the document
+     * @param left distance of its left edge from the elevation's left edge, m
+     * @param right distance of its right edge, m
+     * @param bottom level of its bottom edge above the building datum, m
+     * @param top level of its top, m
+     */
+    record Placed(Bay bay, int index, double left, double right, double bottom, double top) {
+
+        Placed(Bay bay, int index) {
+            this(bay, index, bay.offset(), bay.right(), bay.sill(), bay.top());
+        }
+    }
+
+    /** Bays that have an edge on one line, by where along it they begin. */
+    private static final class Line {
+
+        private final NavigableMap<Double, List<Placed>> byStart = new TreeMap<>();
+        private double longest;
+
+        void add(Placed placed, double start, double end) {
+            byStart.computeIfAbsent(start, at -> new ArrayList<>()).add(placed);
+            longest = Math.max(longest, end - start);
+        }
+
+        /** Those that may reach into a range of the line. */
+        Collection<List<Placed>> near(double from, double to) {
+            return byStart.subMap(from - longest - TOUCH, true, to, true).values();
+        }
+    }
+
+    /** The lines of each elevation on which one kind of edge lies, by their distance or level. */
+    private static final class Lines {
+
+        private final Map<String, NavigableMap<Double, Line>> ofFaces = new HashMap<>();
+
+        void add(Placed placed, double edge, double start, double end) {
+            ofFaces.computeIfAbsent(placed.bay().elevation(), name -> new TreeMap<>())
+                    .computeIfAbsent(edge, at -> new Line())
+                    .add(placed, start, end);
+        }
+
+        /** Bays on the line of an edge that pass a test, in the order of the document. */
+        List<Bay> at(
+                String elevation, double edge, double from, double to, Predicate<Placed> shares) {
+            NavigableMap<Double, Line> face = ofFaces.get(elevation);
+            if (face == null) {
+                return List.of();
+            }
+            List<Bay> found = new ArrayList<>();
+            for (Line line : face.subMap(edge - TOUCH, true, edge + TOUCH, true).values()) {
+                List<Placed> onLine = new ArrayList<>();
+                for (List<Placed> alike : line.near(from, to)) {
+                    for (Placed placed : alike) {
+                        if (shares.test(placed)) {
+                            onLine.add(placed);
+                        }
+                    }
+                }
+                onLine.sort(Comparator.comparingInt(Placed::index));
+                for (Placed placed : onLine) {
+                    found.add(placed.bay());
+                }
+            }
+            return found;
+        }
+    }
+
+    private final Lines byRight = new Lines();
+    private final Lines byLeft = new Lines();
+    private final Lines byTop = new Lines();
+    private final Lines bySill = new Lines();
+    private final List<Placed> all = new ArrayList<>();
 
     Layout(List<Bay> bays) {
         for (Bay bay : bays) {
-            index(byRight, bay, Bay::right);
-            index(byLeft, bay, Bay::offset);
-            index(byTop, bay, Bay::top);
-            index(bySill, bay, Bay::sill);
+            Placed placed = new Placed(bay, all.size());
+            all.add(placed);
+            byRight.add(placed, placed.right(), placed.bottom(), placed.top());
+            byLeft.add(placed, placed.left(), placed.bottom(), placed.top());
+            byTop.add(placed, placed.top(), placed.left(), placed.right());
+            bySill.add(placed, placed.bottom(), placed.left(), placed.right());
         }
     }
 
-    private static void index(
-            Map<String, NavigableMap<Double, List<Bay>>> index,
-            Bay bay,
-            ToDoubleFunction<Bay> edge) {
-        index.computeIfAbsent(bay.elevation(), name -> new TreeMap<>())
-                .computeIfAbsent(edge.applyAsDouble(bay), at -> new ArrayList<>())
-                .add(bay);
-    }
-
-    private static List<Bay> at(
-            Map<String, NavigableMap<Double, List<Bay>>> index, String elevation, double edge) {
-        List<Bay> found = new ArrayList<>();
-        NavigableMap<Double, List<Bay>> face = index.get(elevation);
-        if (face != null) {
-            face.subMap(edge - TOUCH, true, edge + TOUCH, true).values().forEach(found::addAll);
-        }
-        return found;
+    /** Every bay with its extent, in the order of the document. */
+    List<Placed> all() {
+        return all;
     }
 
     /** Bays whose right edge is this bay's left edge, over some height. */
     List<Bay> leftOf(Bay bay) {
-        return beside(bay, at(byRight, bay.elevation(), bay.offset()));
+        return beside(bay, byRight, bay.offset());
     }
 
     /** Bays whose left edge is this bay's right edge, over some height. */
     List<Bay> rightOf(Bay bay) {
-        return beside(bay, at(byLeft, bay.elevation(), bay.right()));
+        return beside(bay, byLeft, bay.right());
     }
 
     /** Bays whose top is this bay's sill, over some width. */
     List<Bay> below(Bay bay) {
-        return stacked(bay, at(byTop, bay.elevation(), bay.sill()));
+        return stacked(bay, byTop, bay.sill());
     }
 
     /** Bays whose sill is this bay's top, over some width. */
     List<Bay> above(Bay bay) {
-        return stacked(bay, at(bySill, bay.elevation(), bay.top()));
+        return stacked(bay, bySill, bay.top());
     }
 
-    private static List<Bay> beside(Bay bay, List<Bay> others) {
-        return others.stream()
-                .filter(
-                        other ->
-                                Math.min(bay.top(), other.top())
-                                                - Math.max(bay.sill(), other.sill())
-                                        > TOUCH)
-                .toList();
+    private static List<Bay> beside(Bay bay, Lines lines, double edge) {
+        double bottom = bay.sill();
+        double top = bay.top();
+        return lines.at(
+                bay.elevation(),
+                edge,
+                bottom,
+                top,
+                other -> Math.min(top, other.top()) - Math.max(bottom, other.bottom()) > TOUCH);
     }
 
-    private static List<Bay> stacked(Bay bay, List<Bay> others) {
-        return others.stream()
-                .filter(
-                        other ->
-                                Math.min(bay.right(), other.right())
-                                                - Math.max(bay.offset(), other.offset())
-                                        > TOUCH)
-                .toList();
+    private static List<Bay> stacked(Bay bay, Lines lines, double edge) {
+        double left = bay.offset();
+        double right = bay.right();
+        return lines.at(
+                bay.elevation(),
+                edge,
+                left,
+                right,
+                other -> Math.min(right, other.right()) - Math.max(left, other.left()) > TOUCH);
     }
 
     /** Whether bays stand on all of the height beyond this bay's left edge. */

@@ -22,6 +22,9 @@ public final class Review {
     /** Version of the rules and sums: it changes whenever an answer may. */
     public static final String ENGINE_VERSION = "0.1.0";
 
+    /** Fewer bays are done before another core has begun. */
+    private static final int WORTH_SHARING = 16;
+
     private static final List<String> NOT_CHECKED =
             List.of(
                     "safety glazing in hazardous locations",
@@ -44,11 +47,7 @@ public final class Review {
         ReviewContext context = new ReviewContext(document, reporting);
         VerticalRuns runs = new VerticalRuns();
         List<VerticalReview> verticals = verticals(context, runs);
-        List<List<Checked>> checked = new ArrayList<>();
-        for (int i = 0; i < document.bays().size(); i++) {
-            Bay bay = document.bays().get(i);
-            checked.add(bay(context, bay, "/bays/" + i, verticals.get(i), runs));
-        }
+        List<List<Checked>> checked = bays(context, verticals, runs);
         List<BayResult> bays = new ArrayList<>();
         for (int i = 0; i < checked.size(); i++) {
             List<ReviewItem> items = checked.get(i).stream().map(Checked::item).toList();
@@ -112,6 +111,20 @@ public final class Review {
                                         new VerticalReview(
                                                 context, bays.get(i), "/bays/" + i, runs));
         return List.of(found);
+    }
+
+    /**
+     * Every bay through its checks, in the order of the document. A bay only reads what is shared
+     * and already worked out, so that many bays are looked at on all cores; what comes out is the
+     * same.
+     */
+    private static List<List<Checked>> bays(
+            ReviewContext context, List<VerticalReview> verticals, VerticalRuns runs) {
+        List<Bay> bays = context.document.bays();
+        IntStream each = IntStream.range(0, bays.size());
+        return (bays.size() < WORTH_SHARING ? each : each.parallel())
+                .mapToObj(i -> bay(context, bays.get(i), "/bays/" + i, verticals.get(i), runs))
+                .toList();
     }
 
     private static List<Checked> bay(

@@ -1,11 +1,14 @@
 package org.bayledger.review;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,14 +26,36 @@ final class VerticalRuns {
      */
     record Foot(String bay, double at, VerticalRun.@Nullable Force force) {}
 
-    private final Map<String, NavigableMap<Double, List<VerticalRun>>> runs = new HashMap<>();
+    /**
+     * A vertical in the order in which they were found.
+     *
+     * @param number from 0
+     * @param run the vertical
+     */
+    private record Found(int number, VerticalRun run) {}
+
+    /** By elevation, distance from its left edge, and level at which they begin or end. */
+    private final Map<String, NavigableMap<Double, NavigableMap<Double, List<Found>>>> bySill =
+            new HashMap<>();
+
+    private final Map<String, NavigableMap<Double, NavigableMap<Double, List<Found>>>> byTop =
+            new HashMap<>();
+
+    private int found;
     private final Map<String, NavigableMap<Double, NavigableMap<Double, List<Foot>>>> feet =
             new HashMap<>();
 
     void add(VerticalRun run) {
-        runs.computeIfAbsent(run.bay().elevation(), face -> new TreeMap<>())
-                .computeIfAbsent(run.at(), at -> new ArrayList<>())
-                .add(run);
+        Found next = new Found(found++, run);
+        levels(bySill, run).computeIfAbsent(run.bay().sill(), at -> new ArrayList<>()).add(next);
+        levels(byTop, run).computeIfAbsent(run.bay().top(), at -> new ArrayList<>()).add(next);
+    }
+
+    private static NavigableMap<Double, List<Found>> levels(
+            Map<String, NavigableMap<Double, NavigableMap<Double, List<Found>>>> index,
+            VerticalRun run) {
+        return index.computeIfAbsent(run.bay().elevation(), face -> new TreeMap<>())
+                .computeIfAbsent(run.at(), at -> new TreeMap<>());
     }
 
     /** Notes that a vertical of a bay stands in the stack joint at its sill. */
@@ -59,19 +84,29 @@ final class VerticalRuns {
      * Verticals in line with one of a bay that end where the bay begins, or begin where it ends.
      */
     List<VerticalRun> inLine(VerticalRun run) {
-        List<VerticalRun> found = new ArrayList<>();
-        NavigableMap<Double, List<VerticalRun>> face = runs.get(run.bay().elevation());
-        if (face != null) {
-            face.subMap(run.at() - Layout.TOUCH, true, run.at() + Layout.TOUCH, true)
-                    .values()
-                    .forEach(found::addAll);
-        }
-        return found.stream()
-                .filter(
-                        other ->
-                                Math.abs(other.bay().top() - run.bay().sill()) <= Layout.TOUCH
-                                        || Math.abs(other.bay().sill() - run.bay().top())
-                                                <= Layout.TOUCH)
+        Stream<Found> above = at(bySill, run, run.bay().top());
+        Stream<Found> below = at(byTop, run, run.bay().sill());
+        return Stream.concat(above, below)
+                .sorted(Comparator.comparingDouble((Found of) -> of.run().at())
+                        .thenComparingInt(Found::number))
+                .map(Found::run)
                 .toList();
+    }
+
+    private static Stream<Found> at(
+            Map<String, NavigableMap<Double, NavigableMap<Double, List<Found>>>> index,
+            VerticalRun run,
+            double level) {
+        NavigableMap<Double, NavigableMap<Double, List<Found>>> face =
+                index.get(run.bay().elevation());
+        return face == null
+                ? Stream.empty()
+                : near(face, run.at()).stream()
+                        .flatMap(line -> near(line, level).stream())
+                        .flatMap(List::stream);
+    }
+
+    private static <T> Collection<T> near(NavigableMap<Double, T> map, double place) {
+        return map.subMap(place - Layout.TOUCH, true, place + Layout.TOUCH, true).values();
     }
 }

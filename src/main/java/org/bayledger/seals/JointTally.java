@@ -80,11 +80,11 @@ final class JointTally {
                 count,
                 formula,
                 length,
-                "%d x %s = %s"
-                        .formatted(
-                                count,
-                                reporting.text(dimension, one),
-                                reporting.text(Dimension.DISTANCE, length)));
+                count
+                        + " x "
+                        + reporting.text(dimension, one)
+                        + " = "
+                        + reporting.text(Dimension.DISTANCE, length));
     }
 
     /** Adds joints whose lengths were added up. */

@@ -127,8 +127,11 @@ final class SealSequence {
                     case UNIT_ABOVE -> "the unit above";
                     case FRAME -> "the frame";
                 };
-        return "Inspect and sign before %s hides it at step %d."
-                .formatted(what, system.step(obstacle));
+        return "Inspect and sign before "
+                + what
+                + " hides it at step "
+                + system.step(obstacle)
+                + ".";
     }
 
     /** Steps of joints that a thing hides once it is put in place. */

@@ -51,10 +51,10 @@ final class StickJoints {
     }
 
     private String ends() {
-        return "2 ends x %s x %s"
-                .formatted(
-                        counted(columns, "column", "columns"),
-                        counted(horizontals, "horizontal", "horizontals"));
+        return "2 ends x "
+                + counted(columns, "column", "columns")
+                + " x "
+                + counted(horizontals, "horizontal", "horizontals");
     }
 
     private void endsOfHorizontals() {

@@ -93,20 +93,22 @@ public enum WallSystem {
 
     /** Step, from 1, at which joints of a kind are sealed. */
     public int step(JointType type) {
-        return stages.stream()
-                .filter(stage -> stage.seals().contains(type))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(this + " has no " + type))
-                .step();
+        for (Stage stage : stages) {
+            if (stage.seals().contains(type)) {
+                return stage.step();
+            }
+        }
+        throw new IllegalArgumentException(this + " has no " + type);
     }
 
     /** Step at which a thing is put in place. */
     public int step(Obstacle obstacle) {
-        return stages.stream()
-                .filter(stage -> stage.places() == obstacle)
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(this + " has no " + obstacle))
-                .step();
+        for (Stage stage : stages) {
+            if (stage.places() == obstacle) {
+                return stage.step();
+            }
+        }
+        throw new IllegalArgumentException(this + " has no " + obstacle);
     }
 
     /** What hides joints of a kind, in the order in which it is put in place. */
