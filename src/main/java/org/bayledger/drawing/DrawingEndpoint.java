@@ -7,6 +7,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.List;
+import java.util.function.Supplier;
 import org.bayledger.check.Fault;
 import org.bayledger.check.FaultsException;
 import org.bayledger.ledger.RecordedDocument;
@@ -41,12 +42,12 @@ class DrawingEndpoint {
 
     @Operation(
             operationId = "createDrawing",
-            summary = "Draw an elevation or a bay of a review document",
+            summary = "Draw an elevation, a bay or a section of a review document",
             description =
-                    "A sheet for print as SVG, black on white, with a title block. The numbers are"
-                            + " those of the review of the same document. The sheet is A4, or letter"
-                            + " paper in US units, and larger where what it shows has no room on"
-                            + " that. Stores nothing.")
+                    "A sheet for print as SVG, legible in black and white, with a title block. The"
+                            + " numbers are those of the review of the same document. The sheet is"
+                            + " A4, or letter paper in US units, and larger where what it shows has"
+                            + " no room on that. Stores nothing.")
     @ApiResponse(
             responseCode = "200",
             description = "The drawing.",
@@ -61,7 +62,7 @@ class DrawingEndpoint {
 
     @Operation(
             operationId = "readRevisionDrawing",
-            summary = "Draw an elevation or a bay of a recorded document",
+            summary = "Draw an elevation, a bay or a section of a recorded document",
             description =
                     "Drawn anew from the document as it was recorded. The title block names the"
                             + " revision, the engine that recorded it and the engine that drew it.")
@@ -72,8 +73,8 @@ class DrawingEndpoint {
     @ApiResponse(
             responseCode = "422",
             description =
-                    "The recorded document has no such elevation or bay, or can't be reviewed by"
-                            + " today's engine.")
+                    "The recorded document has no such elevation, bay, horizontal or section, or"
+                            + " can't be reviewed by today's engine.")
     @GetMapping(path = "/v1/projects/{projectId}/revisions/{number}/drawings", produces = SVG)
     byte[] drawRecorded(
             @PathVariable String projectId,
@@ -86,12 +87,19 @@ class DrawingEndpoint {
             @Parameter(description = "Name of a bay on that elevation.")
                     @RequestParam(required = false)
                     @Nullable String bay,
+            @Parameter(
+                            description =
+                                    "Name of a horizontal of the bay, or of a lite on one, for"
+                                            + " DEFLECTED_HORIZONTAL.")
+                    @RequestParam(required = false)
+                    @Nullable String item,
+            @Parameter(description = "Name of a section, for SPAN_CHART.")
+                    @RequestParam(required = false)
+                    @Nullable String section,
             @RequestParam(required = false) @Nullable UnitSystem units) {
         RecordedDocument revision = recorded.read(projectId, number);
         ReviewDocument document = revision.document();
-        return Drawings.draw(
-                asked(document, drawing, elevation, bay),
-                chosen(units, document),
+        String origin =
                 "Revision "
                         + revision.number()
                         + ", hash "
@@ -99,14 +107,21 @@ class DrawingEndpoint {
                         + ", recorded by engine "
                         + revision.engineVersion()
                         + ", drawn by engine "
-                        + Review.ENGINE_VERSION);
+                        + Review.ENGINE_VERSION;
+        return ofQuery(
+                () ->
+                        Drawings.draw(
+                                new DrawingRequest(
+                                        document, drawing, elevation, bay, item, section, null,
+                                        null, null),
+                                chosen(units, document),
+                                origin));
     }
 
     /** Faults of a request without a body are of its query. */
-    private static DrawingRequest asked(
-            ReviewDocument document, DrawingKind drawing, String elevation, @Nullable String bay) {
+    private static <T> T ofQuery(Supplier<T> asked) {
         try {
-            return new DrawingRequest(document, drawing, elevation, bay);
+            return asked.get();
         } catch (FaultsException refused) {
             List<Fault> faults =
                     refused.faults().stream()

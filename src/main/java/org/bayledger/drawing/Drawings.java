@@ -1,7 +1,10 @@
 package org.bayledger.drawing;
 
+import java.util.List;
 import org.bayledger.check.Reporting;
 import org.bayledger.check.TraceLevel;
+import org.bayledger.framing.SpanTable;
+import org.bayledger.framing.SpanTableRequest;
 import org.bayledger.quantity.UnitSystem;
 import org.bayledger.review.Review;
 import org.bayledger.review.ReviewResult;
@@ -20,8 +23,34 @@ final class Drawings {
     static byte[] draw(DrawingRequest request, UnitSystem units, String origin) {
         Reporting reporting = new Reporting(units, TraceLevel.GOVERNING);
         ReviewResult result = Review.run(request.document(), reporting);
+        Job job = new Job(request, result, units, origin);
         return switch (request.drawing()) {
-            case WIND_ZONES -> new WindZonesDrawing(request, result, units, origin).draw();
+            case WIND_ZONES -> new WindZonesDrawing(job).draw();
+            case SETTING_BLOCKS -> new SettingBlocksDrawing(job).draw();
+            case INTERNAL_SEALS -> new SealsDrawing(job).draw();
+            case DEFLECTED_HORIZONTAL -> new DeflectedHorizontalDrawing(job).draw();
+            case SPAN_CHART -> chart(job, reporting);
         };
+    }
+
+    private static byte[] chart(Job job, Reporting reporting) {
+        SpanTableRequest spans = SectionSpans.of(job);
+        DrawingRequest request = job.request();
+        List<TitleBlock.Entry> from =
+                List.of(
+                        new TitleBlock.Entry("Job", request.document().name()),
+                        new TitleBlock.Entry("Section", request.ofSection().id()),
+                        new TitleBlock.Entry("Elevation", request.elevation()),
+                        new TitleBlock.Entry("Made from", job.origin()));
+        return new SpanChart(
+                        spans,
+                        SpanTable.run(spans, reporting),
+                        job.units(),
+                        "Greatest spans of section "
+                                + request.ofSection().id()
+                                + ", elevation "
+                                + request.elevation(),
+                        List.of(from))
+                .draw();
     }
 }

@@ -27,6 +27,7 @@ final class Sheet {
     private final String description;
     private final List<Consumer<Svg>> shapes = new ArrayList<>();
     private final List<Label> labels = new ArrayList<>();
+    private final Occupied taken = new Occupied();
     private final TreeMap<String, Hatch> hatches = new TreeMap<>();
 
     /**
@@ -69,6 +70,11 @@ final class Sheet {
     void area(Stroke stroke, Box box, Hatch hatch) {
         hatches.put(hatch.id(), hatch);
         rectangle(stroke, box, hatch.fill());
+    }
+
+    /** An area of black. */
+    void solid(Box box) {
+        rectangle(Stroke.FINE, box, "black");
     }
 
     /** An area of white, which hides what was drawn before. */
@@ -136,7 +142,18 @@ final class Sheet {
     void put(Label label) {
         if (!label.words().isEmpty()) {
             labels.add(label);
+            taken.add(label.box());
         }
+    }
+
+    /** Keeps words away from what is drawn in a place, if they can stand elsewhere. */
+    void keepClear(Box box) {
+        taken.add(box.inset(-CLEAR));
+    }
+
+    /** Draws something of a form of its own. */
+    void draw(Consumer<Svg> form) {
+        shapes.add(form);
     }
 
     /** Puts words where they are if no others stand there. */
@@ -148,8 +165,7 @@ final class Sheet {
     boolean putIfFree(List<Label> several, Box within) {
         for (Label label : several) {
             Box box = label.box();
-            if (!within.contains(box)
-                    || labels.stream().anyMatch(other -> other.box().overlaps(box))) {
+            if (!within.contains(box) || taken.meets(box)) {
                 return false;
             }
         }

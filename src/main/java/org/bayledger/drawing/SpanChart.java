@@ -40,19 +40,35 @@ final class SpanChart {
     private final UnitSystem units;
     private final Paper paper;
     private final Sheet sheet;
+    private final List<List<TitleBlock.Entry>> from;
 
     SpanChart(SpanTableRequest request, SpanTableResult table, UnitSystem units) {
+        this(request, table, units, "Greatest spans of a section", List.of());
+    }
+
+    /**
+     * @param title what the chart is of
+     * @param from lines of the title block that say what the table was made from
+     */
+    SpanChart(
+            SpanTableRequest request,
+            SpanTableResult table,
+            UnitSystem units,
+            String title,
+            List<List<TitleBlock.Entry>> from) {
         this.request = request;
         this.table = table;
+        this.from = List.copyOf(from);
         this.units = units;
         this.paper = Paper.sizes(units).get(0);
         this.sheet =
                 new Sheet(
                         paper,
-                        "Greatest spans of a section",
+                        title,
                         "Greatest span by spacing, one line for each of "
                                 + table.rows().size()
-                                + " pressures");
+                                + " pressures"
+                                + (from.isEmpty() ? "" : ". " + sentences()));
     }
 
     byte[] draw() {
@@ -76,24 +92,52 @@ final class SpanChart {
 
     private TitleBlock block() {
         String basis = request.basis() == null ? "ALLOWABLE_STRESS" : request.basis().name();
-        return new TitleBlock(
+        List<List<TitleBlock.Entry>> lines = new ArrayList<>(from);
+        lines.add(
                 List.of(
-                        List.of(
-                                new TitleBlock.Entry("Drawing", "Greatest spans of a section"),
-                                new TitleBlock.Entry(
-                                        "Spans",
-                                        request.spans() == 1
-                                                ? "single"
-                                                : request.spans() + " equal, continuous"),
-                                new TitleBlock.Entry("Basis of the pressures", basis),
-                                new TitleBlock.Entry("Verdict", table.outcome().verdict().name()),
-                                new TitleBlock.Entry("Engine", Review.ENGINE_VERSION))),
+                        new TitleBlock.Entry("Drawing", "Greatest spans of a section"),
+                        new TitleBlock.Entry(
+                                "Spans",
+                                request.spans() == 1
+                                        ? "single"
+                                        : request.spans() + " equal, continuous"),
+                        new TitleBlock.Entry("Basis of the pressures", basis),
+                        new TitleBlock.Entry("Verdict", table.outcome().verdict().name()),
+                        new TitleBlock.Entry("Engine", Review.ENGINE_VERSION)));
+        return new TitleBlock(
+                lines,
                 Cautions.with(
                         table.outcome().verdict() == Verdict.SATISFIED
                                 ? "Spans are those of wind alone." + AT_MARKS
                                 : "Spans are those of wind alone and may be too long: something"
                                         + " about the section was not given."
                                         + AT_MARKS));
+    }
+
+    /** All spans in sentences, for those who can't see the chart. */
+    private String sentences() {
+        List<String> said = new ArrayList<>();
+        for (SpanTableResult.Row row : table.rows()) {
+            List<String> spans = new ArrayList<>();
+            for (SpanTableResult.Cell cell : sorted(row)) {
+                spans.add(
+                        cell.span().text(units)
+                                + " at a spacing of "
+                                + cell.spacing().text(units)
+                                + ", limited by "
+                                + words(cell.limit()));
+            }
+            said.add("Under " + row.pressure().text(units) + ": " + String.join("; ", spans) + ".");
+        }
+        return String.join(" ", said);
+    }
+
+    private static String words(SpanTableResult.Limit limit) {
+        return switch (limit) {
+            case DEFLECTION -> "deflection";
+            case STRESS -> "bending stress";
+            case GREATEST_SPAN -> "the end of the table";
+        };
     }
 
     private void grid(Box plot, Axis across, Axis up) {

@@ -62,6 +62,11 @@ record Table(List<List<String>> heads, List<List<String>> rows) {
         return new Table(heads, rows.subList(0, count));
     }
 
+    /** The cell of a row in the first column, of a table at a place. */
+    Box first(int row, double x, double y) {
+        return new Box(x, y + HEAD * LINE + SIDE + row * LINE, widths().get(0), LINE);
+    }
+
     /** Draws it; words read from the left edge of a column, numbers from its right. */
     void draw(Sheet sheet, double x, double y) {
         double top = y + HEAD * LINE + SIDE;

@@ -46,6 +46,11 @@ record TitleBlock(List<List<Entry>> lines, List<String> cautions) {
         return lines.size() * LINE + words(width).size() * WORDS + SIDE;
     }
 
+    /** What it leaves of a frame. */
+    Box body(Box frame) {
+        return new Box(frame.x(), frame.y(), frame.width(), frame.height() - height(frame.width()));
+    }
+
     /** Draws it at the foot of a frame, and gives what is left above it. */
     Box draw(Sheet sheet, Box frame) {
         sheet.outline(Stroke.HEAVY, frame);
@@ -61,7 +66,7 @@ record TitleBlock(List<List<Entry>> lines, List<String> cautions) {
             y += WORDS;
             sheet.put(Label.start(words, frame.x() + SIDE, y));
         }
-        return new Box(frame.x(), frame.y(), frame.width(), top - frame.y());
+        return body(frame);
     }
 
     private static void entries(Sheet sheet, List<Entry> line, Box frame, double y) {

@@ -2,14 +2,6 @@ package org.bayledger.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
-import org.bayledger.check.Cautions;
-import org.bayledger.drawing.Sheet.Point;
-import org.bayledger.quantity.UnitSystem;
-import org.bayledger.review.Bay;
-import org.bayledger.review.ElevationZones.ProfilePart;
-import org.bayledger.review.ElevationZones.ZoneRectangle;
-import org.bayledger.review.ReviewResult;
 
 /**
  * An elevation with its wind zones, its bays and the design pressures of both signs: the wall on
@@ -30,24 +22,22 @@ final class WindZonesDrawing {
     /** Width of the column on the right, at least. */
     private static final double COLUMN = 200;
 
-    /** Lines nearer to one another than this are left out, points. */
-    private static final double CLOSE = 2;
+    /** A sheet without pressures or words lacks more than one without names of bays. */
+    private static final int INCOMPLETE = 2;
 
+    private final Job job;
     private final DrawingRequest request;
-    private final UnitSystem units;
-    private final String origin;
     private final ElevationPicture picture;
     private final PressureTable pressures;
     private final WallLabels labels;
     private final WallWords words;
 
-    WindZonesDrawing(DrawingRequest request, ReviewResult result, UnitSystem units, String origin) {
-        this.request = request;
-        this.units = units;
-        this.origin = origin;
-        picture = ElevationPicture.of(request, result);
-        pressures = new PressureTable(picture, units);
-        labels = new WallLabels(picture, units);
+    WindZonesDrawing(Job job) {
+        this.job = job;
+        request = job.request();
+        picture = ElevationPicture.of(request, job.result());
+        pressures = new PressureTable(picture, job.units());
+        labels = new WallLabels(picture, job.units());
         words = new WallWords(picture, pressures);
     }
 
@@ -56,17 +46,7 @@ final class WindZonesDrawing {
      * the smallest on which all the rest has.
      */
     byte[] draw() {
-        Attempt best = null;
-        for (Paper paper : Paper.sizes(units)) {
-            Attempt attempt = new Attempt(paper);
-            if (attempt.complete && attempt.named) {
-                return attempt.sheet.finish();
-            }
-            if (best == null || (attempt.complete && !best.complete)) {
-                best = attempt;
-            }
-        }
-        return Objects.requireNonNull(best).sheet.finish();
+        return Attempt.best(job.units(), paper -> new OnPaper(paper).attempt()).finish();
     }
 
     private String title() {
@@ -107,28 +87,24 @@ final class WindZonesDrawing {
     }
 
     private TitleBlock block(String scale, Paper paper) {
-        return new TitleBlock(
+        return job.block(
                 List.of(
-                        List.of(
-                                new TitleBlock.Entry("Job", request.document().name()),
-                                new TitleBlock.Entry("Drawing", "Wind zones and design pressures"),
-                                new TitleBlock.Entry("Elevation", request.elevation())),
-                        List.of(
-                                new TitleBlock.Entry(
-                                        "Pressures by",
-                                        Wording.source(request.document(), pressures, units)),
-                                new TitleBlock.Entry("Basis of the pressures", pressures.basis()),
-                                new TitleBlock.Entry(
-                                        "Units", pressures.unit() + ", " + Wording.lengths(units))),
-                        List.of(
-                                new TitleBlock.Entry("Made from", origin),
-                                new TitleBlock.Entry("Scale in a full-size print", scale),
-                                new TitleBlock.Entry("Sheet", paper.name()))),
-                Cautions.with());
+                        new TitleBlock.Entry("Job", request.document().name()),
+                        new TitleBlock.Entry("Drawing", "Wind zones and design pressures"),
+                        new TitleBlock.Entry("Elevation", request.elevation())),
+                List.of(
+                        new TitleBlock.Entry(
+                                "Pressures by",
+                                Wording.source(request.document(), pressures, job.units())),
+                        new TitleBlock.Entry("Basis of the pressures", pressures.basis()),
+                        new TitleBlock.Entry(
+                                "Units", pressures.unit() + ", " + Wording.lengths(job.units()))),
+                scale,
+                paper);
     }
 
     /** The drawing on one size of paper. */
-    private final class Attempt {
+    private final class OnPaper {
 
         private final Sheet sheet;
 
@@ -136,26 +112,30 @@ final class WindZonesDrawing {
         private boolean complete = true;
 
         /** Whether all bays are named. */
-        private boolean named = true;
+        private final boolean named;
 
-        Attempt(Paper paper) {
+        OnPaper(Paper paper) {
             sheet = new Sheet(paper, title(), description());
             Box frame = Sheet.frame(paper);
-            double foot = block("", paper).height(frame.width());
-            Box body =
-                    new Box(frame.x(), frame.y(), frame.width(), frame.height() - foot).inset(PAD);
+            Box body = block("", paper).body(frame).inset(PAD);
             double column = Math.max(COLUMN, pressures.table().width());
             Box wall = new Box(body.x(), body.y(), body.width() - column - PAD, body.height());
             Scale scale = scale(wall);
             block(scale.words(), paper).draw(sheet, frame);
-            wall(scale);
+            WallPicture drawn = new WallPicture(sheet, scale, picture, request.bay());
+            drawn.draw();
             labels.draw(sheet, scale, wall);
-            List<String> notes = bays(scale);
+            List<String> notes = drawn.nameBays();
+            named = drawn.isNamed();
             if (picture.rows().isEmpty()) {
                 words.across(sheet, scale, warnings());
             }
             words.write(sheet, scale);
             right(new Box(body.right() - column, body.y(), column, body.height()), notes);
+        }
+
+        Attempt attempt() {
+            return new Attempt(sheet, (complete ? 0 : INCOMPLETE) + (named ? 0 : 1));
         }
 
         private Scale scale(Box wall) {
@@ -172,86 +152,6 @@ final class WindZonesDrawing {
                     picture.foot(),
                     picture.top(),
                     Math.min(LEAST, room.height()));
-        }
-
-        private void wall(Scale scale) {
-            for (ZoneRectangle zone : picture.wall().zones()) {
-                Box area =
-                        scale.box(
-                                zone.from().si(),
-                                zone.to().si(),
-                                zone.bottom().si(),
-                                zone.top().si());
-                if (zone.zone() == null) {
-                    sheet.outline(Stroke.DASHED, area);
-                } else {
-                    sheet.area(Stroke.DASHED, area, picture.hatch(zone.zone()));
-                }
-            }
-            for (Bay bay : picture.bays()) {
-                grid(scale, bay);
-            }
-            List<Point> outline = new ArrayList<>();
-            outline.add(new Point(scale.x(0), scale.y(picture.base())));
-            for (ProfilePart part : picture.wall().profile()) {
-                double top = scale.y(part.top().si());
-                outline.add(new Point(scale.x(part.from().si()), top));
-                outline.add(new Point(scale.x(part.to().si()), top));
-            }
-            outline.add(new Point(scale.x(picture.width()), scale.y(picture.base())));
-            sheet.shape(Stroke.HEAVY, outline, "none");
-        }
-
-        private void grid(Scale scale, Bay bay) {
-            Box frame = scale.box(bay.offset(), bay.right(), bay.sill(), bay.top());
-            double last = frame.x();
-            for (int column = 2; column <= bay.columns().size(); column++) {
-                double x = scale.x(bay.columnStart(column));
-                if (x - last > CLOSE && frame.right() - x > CLOSE) {
-                    sheet.line(Stroke.FINE, x, frame.y(), x, frame.bottom());
-                    last = x;
-                }
-            }
-            last = frame.bottom();
-            for (int row = 2; row <= bay.rows().size(); row++) {
-                double y = scale.y(bay.sill() + bay.rowStart(row));
-                if (last - y > CLOSE && y - frame.y() > CLOSE) {
-                    sheet.line(Stroke.FINE, frame.x(), y, frame.right(), y);
-                    last = y;
-                }
-            }
-            sheet.outline(bay.id().equals(request.bay()) ? Stroke.HEAVY : Stroke.MEDIUM, frame);
-            if (bay.id().equals(request.bay())) {
-                sheet.outline(Stroke.MEDIUM, frame.inset(-2.5));
-            }
-        }
-
-        /** Names the bays; gives what is to be said of those whose names have no room. */
-        private List<String> bays(Scale scale) {
-            BayNames names = new BayNames(sheet);
-            int number = 0;
-            for (Bay bay : picture.bays()) {
-                number++;
-                Box frame = scale.box(bay.offset(), bay.right(), bay.sill(), bay.top());
-                List<String> below =
-                        picture.withoutPressure().containsKey(bay.id())
-                                ? List.of("UNDETERMINED")
-                                : List.of();
-                names.write(bay, number, frame.inset(0.3), below);
-            }
-            List<String> notes = new ArrayList<>();
-            if (!names.key().isEmpty()) {
-                notes.add("Bays by number: " + String.join(", ", names.key()) + ".");
-            }
-            if (names.unnamed() > 0) {
-                named = false;
-                notes.add(
-                        names.unnamed()
-                                + " of "
-                                + picture.bays().size()
-                                + " bays are too small here to be named.");
-            }
-            return notes;
         }
 
         private void right(Box column, List<String> notes) {

@@ -43,6 +43,8 @@ class DrawingEndpointTest {
                 422,
                 "/bay");
         problem(post(PATH, request("N").replace("WIND_ZONES", "SUNSET")), 400, "/drawing");
+        problem(post(PATH, request("N").replace("WIND_ZONES", "INTERNAL_SEALS")), 400, "/bay");
+        problem(post(PATH, request("N").replace("WIND_ZONES", "SPAN_CHART")), 400, "/section");
         problem(post(PATH, request("N").replace("\"120 ft\"", "\"120 mph\"")), 400, "/document");
         problem(post(PATH + "?unit=SI", request("N")), 400, "known here: units");
         problem(post(PATH, request("N"), "Accept", "application/json"), 406, "");
@@ -74,6 +76,29 @@ class DrawingEndpointTest {
         List<String> sent = Drawn.of(post(PATH, request("N")).body().getBytes(UTF_8)).texts();
         assertThat(texts).containsAll(sent.stream().filter(t -> !t.startsWith("Engine")).toList());
 
+        for (String query :
+                List.of(
+                        "SETTING_BLOCKS&bay=N-202",
+                        "INTERNAL_SEALS&bay=N-202",
+                        "DEFLECTED_HORIZONTAL&bay=N-202&item=N-202%2Fhorizontal%2F3",
+                        "SPAN_CHART&section=V2")) {
+            HttpResponse<String> other = get(drawings + "?elevation=N&drawing=" + query);
+            assertThat(other.statusCode()).as(other.body()).isEqualTo(200);
+            assertThat(type(other)).isEqualTo("image/svg+xml");
+            assertThat(other.body()).contains("Revision 1, hash " + hash, "Quillmoor");
+        }
+        problem(
+                get(drawings + "?drawing=SETTING_BLOCKS&elevation=N"),
+                400,
+                "query parameter bay: is required for SETTING_BLOCKS");
+        problem(
+                get(drawings + "?drawing=DEFLECTED_HORIZONTAL&elevation=N&bay=N-202&item=x"),
+                422,
+                "query parameter item: 'x' is no horizontal that bends under glass");
+        problem(
+                get(drawings + "?drawing=SPAN_CHART&elevation=N&section=H9"),
+                422,
+                "query parameter section");
         problem(
                 get(drawings + "?drawing=WIND_ZONES&elevation=Q"),
                 422,

@@ -2,6 +2,7 @@ package org.bayledger.drawing;
 
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -16,6 +17,8 @@ import org.w3c.dom.NodeList;
 record Drawn(Document document) {
 
     private static final Pattern TURN = Pattern.compile("rotate\\(-90 (\\S+) (\\S+)\\)");
+
+    private static final Pattern MOVE = Pattern.compile("translate\\((\\S+) (\\S+)\\)");
 
     static Drawn of(byte[] svg) {
         try {
@@ -63,6 +66,54 @@ record Drawn(Document document) {
 
     static double number(Element element, String attribute) {
         return Double.parseDouble(element.getAttribute(attribute));
+    }
+
+    /** The outline of the frame of a bay: the largest heavy rectangle inside that of the sheet. */
+    Element frame() {
+        return elements("rect").stream()
+                .filter(rect -> rect.getAttribute("stroke-width").equals("1.4"))
+                .sorted(
+                        Comparator.comparingDouble(
+                                rect -> -number(rect, "width") * number(rect, "height")))
+                .skip(1)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Rectangles without a pattern that are filled so, white behind words aside. */
+    List<Element> filled(String fill) {
+        return elements("rect").stream()
+                .filter(rect -> rect.getAttribute("fill").equals(fill))
+                .filter(rect -> rect.hasAttribute("stroke"))
+                .toList();
+    }
+
+    /** Marks of a group that is called so. */
+    List<Element> marks(String group) {
+        List<Element> marks = new ArrayList<>();
+        for (Element each : elements("g")) {
+            if (each.getAttribute("class").equals(group)) {
+                NodeList children = each.getElementsByTagName("*");
+                for (int i = 0; i < children.getLength(); i++) {
+                    marks.add((Element) children.item(i));
+                }
+            }
+        }
+        return marks;
+    }
+
+    /** Where a mark was moved to. */
+    static double[] place(Element mark) {
+        Matcher move = MOVE.matcher(mark.getAttribute("transform"));
+        if (!move.lookingAt()) {
+            throw new AssertionError(mark.getAttribute("transform"));
+        }
+        return new double[] {Double.parseDouble(move.group(1)), Double.parseDouble(move.group(2))};
+    }
+
+    /** All words in one, in their order, with plain blanks. */
+    String said() {
+        return String.join(" ", texts()).replace('\u00a0', ' ');
     }
 
     /** Words and the room they take at least, by a narrow count: 0.5 of the size a character. */

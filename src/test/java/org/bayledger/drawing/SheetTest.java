@@ -64,6 +64,23 @@ class SheetTest {
     }
 
     @Test
+    void writesAColumnOnlyAsFarAsThereIsRoom() {
+        Sheet sheet = new Sheet(Paper.sizes(UnitSystem.SI).get(0), "t", "d");
+        Column column = new Column(sheet, new Box(50, 50, 100, 40));
+        column.text("one");
+        assertThat(column.full()).isFalse();
+        column.text("word ".repeat(200));
+        column.sign((on, box) -> on.solid(box), "a sign that has no room");
+        column.picture(30, box -> sheet.solid(box));
+        assertThat(column.full()).isTrue();
+        Drawn drawn = Drawn.of(sheet.finish());
+        assertThat(drawn.words())
+                .hasSize(4)
+                .allSatisfy(words -> assertThat(words.bottom()).isLessThan(90));
+        assertThat(drawn.filled("black")).isEmpty();
+    }
+
+    @Test
     void writesCoordinatesShort() {
         assertThat(Svg.number(-0.001)).isEqualTo("0");
         assertThat(Svg.number(1200)).isEqualTo("1200");

@@ -159,6 +159,48 @@ class WindZonesDrawingTest {
                 .isCloseTo(foot - 14 * scale, Offset.offset(0.02));
     }
 
+    /** An outside corner at the left only, a = 9 ft, and another between the ends. */
+    @Test
+    void drawsZonesAndCornersOnTheirOwnSide() {
+        Map<String, Object> document = Walls.demo();
+        Walls.element(document, "elevations", 0)
+                .putAll(
+                        Walls.tree(
+                                "{'cornerAtRight':false,'corners':[{'at':'80 ft','kind':"
+                                        + "'REENTRANT'}]}"));
+        Drawn drawn = Walls.drawn(document);
+        List<Element> zones =
+                drawn.elements("rect").stream()
+                        .filter(rect -> rect.getAttribute("fill").startsWith("url("))
+                        .filter(rect -> Drawn.number(rect, "height") > 50)
+                        .toList();
+        double left = zones.stream().mapToDouble(rect -> Drawn.number(rect, "x")).min().orElse(0);
+        double scale = zones.stream().mapToDouble(rect -> Drawn.number(rect, "width")).sum() / 120;
+        assertThat(Drawn.number(zones.get(0), "x")).isEqualTo(left);
+        assertThat(Drawn.number(zones.get(0), "width")).isCloseTo(9 * scale, Offset.offset(0.02));
+        assertThat(drawn.elements("line"))
+                .anySatisfy(
+                        line -> {
+                            assertThat(line.getAttribute("stroke-width")).isEqualTo("1.4");
+                            assertThat(line.getAttribute("x1")).isEqualTo(line.getAttribute("x2"));
+                            assertThat(Drawn.number(line, "x1"))
+                                    .isCloseTo(left + 80 * scale, Offset.offset(0.02));
+                        });
+        double nine = middle(drawn, "9'-0\"");
+        assertThat((nine - left) / scale).isLessThan(30);
+        assertThat((middle(drawn, "80'-0\"") - left) / scale).isBetween(70.0, 90.0);
+        assertThat(middle(drawn, "N-201")).isLessThan(middle(drawn, "N-203"));
+    }
+
+    private static double middle(Drawn drawn, String words) {
+        return drawn.elements("text").stream()
+                .filter(text -> text.getTextContent().equals(words))
+                .filter(text -> text.getAttribute("text-anchor").equals("middle"))
+                .mapToDouble(text -> Drawn.number(text, "x"))
+                .min()
+                .orElseThrow();
+    }
+
     @Test
     void tellsThoseWhoCannotSeeIt() {
         Drawn drawn = Walls.drawn(Walls.demo());
