@@ -31,9 +31,6 @@ class DrawingEndpoint {
 
     private static final String SVG = "image/svg+xml";
 
-    /** Digits of a hash that are enough to tell one revision from another on paper. */
-    private static final int SHORT_HASH = 12;
-
     private final RecordedDocuments recorded;
 
     DrawingEndpoint(RecordedDocuments recorded) {
@@ -100,14 +97,8 @@ class DrawingEndpoint {
         RecordedDocument revision = recorded.read(projectId, number);
         ReviewDocument document = revision.document();
         String origin =
-                "Revision "
-                        + revision.number()
-                        + ", hash "
-                        + revision.hash().substring(0, SHORT_HASH)
-                        + ", recorded by engine "
-                        + revision.engineVersion()
-                        + ", drawn by engine "
-                        + Review.ENGINE_VERSION;
+                SheetOrigin.drawnFrom(
+                        revision.number(), revision.hash(), revision.engineVersion());
         return ofQuery(
                 () ->
                         Drawings.draw(

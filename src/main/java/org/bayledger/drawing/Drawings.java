@@ -23,17 +23,22 @@ final class Drawings {
     static byte[] draw(DrawingRequest request, UnitSystem units, String origin) {
         Reporting reporting = new Reporting(units, TraceLevel.GOVERNING);
         ReviewResult result = Review.run(request.document(), reporting);
-        Job job = new Job(request, result, units, origin);
-        return switch (request.drawing()) {
+        return draw(new Job(request, result, units, origin));
+    }
+
+    /** The same from a review that was already run. */
+    static byte[] draw(Job job) {
+        return switch (job.request().drawing()) {
             case WIND_ZONES -> new WindZonesDrawing(job).draw();
             case SETTING_BLOCKS -> new SettingBlocksDrawing(job).draw();
             case INTERNAL_SEALS -> new SealsDrawing(job).draw();
             case DEFLECTED_HORIZONTAL -> new DeflectedHorizontalDrawing(job).draw();
-            case SPAN_CHART -> chart(job, reporting);
+            case SPAN_CHART -> chart(job);
         };
     }
 
-    private static byte[] chart(Job job, Reporting reporting) {
+    private static byte[] chart(Job job) {
+        Reporting reporting = new Reporting(job.units(), TraceLevel.GOVERNING);
         SpanTableRequest spans = SectionSpans.of(job);
         DrawingRequest request = job.request();
         List<TitleBlock.Entry> from =

@@ -2,7 +2,6 @@ package org.bayledger.drawing;
 
 import static org.bayledger.drawing.ResultTree.get;
 import static org.bayledger.drawing.ResultTree.list;
-import static org.bayledger.drawing.ResultTree.say;
 import static org.bayledger.drawing.ResultTree.text;
 import static org.bayledger.drawing.ResultTree.words;
 
@@ -19,6 +18,11 @@ final class ReviewSheet {
 
     private static final Page PAGE = Page.of("sheet.html");
 
+    /** Widths at which a drawing, with its title and the foot, fills a sheet of paper. */
+    private static final String LETTER_PLATE = "232mm";
+
+    private static final String A4_PLATE = "246mm";
+
     private ReviewSheet() {}
 
     /**
@@ -32,43 +36,58 @@ final class ReviewSheet {
             Map<?, ?> document,
             Map<?, ?> result,
             SheetOrigin origin,
-            List<Picture> pictures,
+            SheetPictures pictures,
             UnitSystem units) {
+        Map<String, String> marks = SheetBay.marks(result);
         return PAGE.write(
                 new Content(
                         text(document, "name"),
                         origin,
                         units == UnitSystem.US ? "letter" : "A4",
-                        VerdictMark.text(verdict(result)),
-                        site(document),
+                        units == UnitSystem.US ? LETTER_PLATE : A4_PLATE,
+                        Status.of(verdict(result)),
+                        SheetSite.rows(document),
                         governing(result),
                         wind(result),
                         list(result, "notes").stream().map(ReviewSheet::note).toList(),
-                        list(result, "findings").stream().map(ReviewSheet::finding).toList(),
-                        list(result, "bays").stream().map(bay -> SheetBay.of(bay, result)).toList(),
+                        SheetFinding.ofJob(result),
+                        SheetFinding.assumptions(result),
+                        list(result, "bays").stream()
+                                .map(bay -> SheetBay.of(bay, marks, pictures))
+                                .toList(),
+                        SheetSeals.of(result),
                         pictures,
                         strings(result, "notChecked"),
                         strings(result, "cautions")));
     }
 
-    /** A drawing on the sheet. */
-    record Picture(String title, String dataUri) {}
+    /** Items in the results, which is how long a sheet becomes. */
+    static long items(Map<?, ?> result) {
+        return list(result, "bays").stream().mapToLong(bay -> list(bay, "items").size()).sum();
+    }
 
     /** What the template shows. */
     record Content(
             String name,
             SheetOrigin origin,
             String paper,
-            String verdict,
+            String plate,
+            Status status,
             List<SheetOrigin.Row> site,
             List<Governing> governing,
             List<Wind> wind,
             List<Note> notes,
-            List<Finding> findings,
+            List<SheetFinding> findings,
+            List<SheetFinding> assumptions,
             List<SheetBay> bays,
-            List<Picture> pictures,
+            List<SheetSeals> seals,
+            SheetPictures drawings,
             List<String> notChecked,
             List<String> cautions) {
+
+        boolean hasSite() {
+            return !site.isEmpty();
+        }
 
         boolean hasNotes() {
             return !notes.isEmpty();
@@ -78,19 +97,23 @@ final class ReviewSheet {
             return !findings.isEmpty();
         }
 
-        boolean hasPictures() {
-            return !pictures.isEmpty();
+        boolean hasAssumptions() {
+            return !assumptions.isEmpty();
         }
 
         boolean hasWind() {
             return !wind.isEmpty();
+        }
+
+        boolean hasSeals() {
+            return !seals.isEmpty();
         }
     }
 
     record Governing(
             String check,
             String item,
-            String verdict,
+            Status status,
             String utilization,
             String satisfied,
             String undetermined,
@@ -108,25 +131,10 @@ final class ReviewSheet {
             String basis,
             String source) {}
 
-    record Note(String mark, String items, String text) {}
-
-    record Finding(String severity, String code, String items, String text) {}
+    record Note(String mark, List<Name> items, String text) {}
 
     static @Nullable String verdict(@Nullable Object tree) {
         return get(tree, "verdict") instanceof String verdict ? verdict : null;
-    }
-
-    private static List<SheetOrigin.Row> site(Map<?, ?> document) {
-        return get(document, "site") instanceof Map<?, ?> site
-                ? site.entrySet().stream()
-                        .filter(given -> !(given.getValue() instanceof Map<?, ?>))
-                        .map(
-                                given ->
-                                        new SheetOrigin.Row(
-                                                words(String.valueOf(given.getKey())),
-                                                say(given.getValue())))
-                        .toList()
-                : List.of();
     }
 
     private static List<Governing> governing(Map<?, ?> result) {
@@ -136,7 +144,7 @@ final class ReviewSheet {
                                 new Governing(
                                         words(text(row, "check")),
                                         text(row, "item"),
-                                        VerdictMark.text(verdict(row)),
+                                        Status.of(verdict(row)),
                                         text(row, "utilization"),
                                         text(row, "satisfied"),
                                         text(row, "undetermined"),
@@ -172,16 +180,7 @@ final class ReviewSheet {
 
     private static Note note(Object note) {
         return new Note(
-                text(note, "mark"), String.join(", ", strings(note, "items")), text(note, "text"));
-    }
-
-    private static Finding finding(Object finding) {
-        List<String> items = strings(finding, "items");
-        return new Finding(
-                words(text(finding, "severity")),
-                text(finding, "code"),
-                items.isEmpty() ? "the job" : String.join(", ", items),
-                text(finding, "text"));
+                text(note, "mark"), Name.all(strings(note, "items")), text(note, "text"));
     }
 
     static List<String> strings(@Nullable Object tree, String name) {

@@ -5,8 +5,8 @@ import static org.bayledger.drawing.ResultTree.list;
 import static org.bayledger.drawing.ResultTree.text;
 import static org.bayledger.drawing.ResultTree.words;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,93 +16,127 @@ import org.jspecify.annotations.Nullable;
  * One bay on a review sheet.
  *
  * @param id the bay
- * @param verdict sign and word
+ * @param status its verdict
+ * @param counts how many of its items have each verdict
+ * @param check check with the greatest utilization
+ * @param governing item with that
+ * @param utilization that utilization
  * @param items every item's result
- * @param sums for each check the sums of the item that governs it in this bay
+ * @param remedies for each item that exceeds a limit what would pass
  * @param blocks where the setting blocks stand
- * @param seals the joints in the order of their steps
+ * @param joints the joints to seal, in the order of their steps
+ * @param drawings the drawings of the bay further on
+ * @param sums for each check the sums of the item that governs it in this bay
  */
 record SheetBay(
         String id,
-        String verdict,
+        Status status,
+        Counts counts,
+        String check,
+        Name governing,
+        String utilization,
         List<Item> items,
-        List<Sums> sums,
+        List<Remedies> remedies,
         List<Blocks> blocks,
-        List<Seal> seals) {
+        List<SheetSeals.Joint> joints,
+        List<SheetPictures.Picture> drawings,
+        List<SheetSums> sums) {
 
-    record Item(
-            String id,
-            String check,
-            String verdict,
-            String utilization,
-            String figures,
-            List<String> remedies) {}
+    /**
+     * Quantities that a row shows of each check, the rest being in the answer: what limits it, what
+     * it carries on to others. All of a check that isn't listed.
+     */
+    private static final Map<String, List<String>> FIGURES =
+            Map.of(
+                    "glass",
+                    List.of("designPressure", "loadResistance", "weight"),
+                    "framing",
+                    List.of("maxDeflection", "deflectionLimit", "bendingStress"),
+                    "framing-dead-load",
+                    List.of("maxDeflection", "deflectionLimit", "bendingStress"),
+                    "setting-blocks",
+                    List.of("governingLimit"),
+                    "internal-seals",
+                    List.of("sealantVolume", "waterTestPressure", "fieldTestPressure"));
 
-    record Sums(String title, List<Step> steps) {}
+    record Counts(long satisfied, long undetermined, long exceeded) {}
 
-    record Step(String symbol, String meaning, String value, String formula, String source) {}
+    record Item(String id, String check, Status status, String utilization, String figures) {}
+
+    record Remedies(String title, List<String> texts) {}
 
     record Blocks(
             String lite, String mark, String place, String distance, String length, String sag) {}
-
-    record Seal(
-            String step,
-            String type,
-            String count,
-            String length,
-            String volume,
-            String hold,
-            String instruction) {}
 
     boolean hasBlocks() {
         return !blocks.isEmpty();
     }
 
-    boolean hasSeals() {
-        return !seals.isEmpty();
+    boolean hasJoints() {
+        return !joints.isEmpty();
+    }
+
+    boolean hasRemedies() {
+        return !remedies.isEmpty();
     }
 
     boolean hasSums() {
         return !sums.isEmpty();
     }
 
-    static SheetBay of(Object bay, Map<?, ?> result) {
+    boolean hasDrawings() {
+        return !drawings.isEmpty();
+    }
+
+    static SheetBay of(Object bay, Map<String, String> marks, SheetPictures pictures) {
         List<Object> items = list(bay, "items");
-        Map<String, String> marks = marks(result);
+        Object worst = items.stream().max(Comparator.comparing(SheetSums::utilization)).orElse(bay);
+        String id = text(bay, "id");
         return new SheetBay(
-                text(bay, "id"),
-                VerdictMark.text(ReviewSheet.verdict(bay)),
+                id,
+                Status.of(ReviewSheet.verdict(bay)),
+                new Counts(
+                        count(items, "SATISFIED"),
+                        count(items, "UNDETERMINED"),
+                        count(items, "EXCEEDED")),
+                words(text(worst, "check")),
+                new Name(text(worst, "id")),
+                text(worst, "utilization"),
                 items.stream().map(SheetBay::item).toList(),
-                sums(items),
+                items.stream()
+                        .filter(item -> "EXCEEDED".equals(get(item, "verdict")))
+                        .map(SheetBay::remedies)
+                        .toList(),
                 items.stream()
                         .filter(item -> "setting-blocks".equals(get(item, "check")))
                         .map(item -> blocks(item, marks))
                         .toList(),
-                items.stream()
-                        .filter(item -> "internal-seals".equals(get(item, "check")))
-                        .flatMap(item -> list(item, "result", "joints").stream())
-                        .filter(SheetBay::counted)
-                        .map(SheetBay::seal)
-                        .toList());
+                SheetSeals.joints(items),
+                pictures.pictures().stream().filter(p -> id.equals(p.bay())).toList(),
+                SheetSums.of(items));
+    }
+
+    private static long count(List<Object> items, String verdict) {
+        return items.stream().filter(item -> verdict.equals(get(item, "verdict"))).count();
     }
 
     private static Item item(Object item) {
         return new Item(
                 text(item, "id"),
                 words(text(item, "check")),
-                VerdictMark.text(ReviewSheet.verdict(item)),
+                Status.of(ReviewSheet.verdict(item)),
                 text(item, "utilization"),
-                figures(get(item, "result")),
-                list(item, "result", "remedies").stream().map(r -> text(r, "text")).toList());
+                figures(text(item, "check"), get(item, "result")));
     }
 
-    /** The result's own quantities, in their order. */
-    private static String figures(@Nullable Object result) {
+    private static String figures(String check, @Nullable Object result) {
         List<String> figures = new ArrayList<>();
+        List<String> shown = FIGURES.get(check);
         if (result instanceof Map<?, ?> properties) {
             properties.forEach(
                     (name, value) -> {
-                        if (ResultTree.isQuantity(value)) {
+                        if (ResultTree.isQuantity(value)
+                                && (shown == null || shown.contains(String.valueOf(name)))) {
                             figures.add(words(String.valueOf(name)) + " " + ResultTree.say(value));
                         }
                     });
@@ -110,43 +144,25 @@ record SheetBay(
         return figures.isEmpty() ? "\u2013" : String.join("; ", figures);
     }
 
-    private static List<Sums> sums(List<Object> items) {
-        Map<String, Object> governing = new LinkedHashMap<>();
-        for (Object item : items) {
-            governing.merge(
-                    text(item, "check"),
-                    item,
-                    (known, other) ->
-                            utilization(other).compareTo(utilization(known)) > 0 ? other : known);
-        }
-        List<Sums> sums = new ArrayList<>();
-        governing.forEach(
-                (check, item) -> {
-                    List<Step> steps =
-                            list(item, "result", "trace").stream().map(SheetBay::step).toList();
-                    if (!steps.isEmpty()) {
-                        sums.add(new Sums(words(check) + ", " + text(item, "id"), steps));
-                    }
-                });
-        return sums;
+    private static Remedies remedies(Object item) {
+        List<String> texts =
+                list(item, "result", "remedies").stream()
+                        .map(
+                                remedy ->
+                                        text(remedy, "text")
+                                                + (get(remedy, "utilization") == null
+                                                        ? ""
+                                                        : " Utilization then: "
+                                                                + text(remedy, "utilization")
+                                                                + "."))
+                        .toList();
+        return new Remedies(
+                words(text(item, "check")) + ", " + text(item, "id"),
+                texts.isEmpty() ? List.of("The engine found none that passes.") : texts);
     }
 
-    private static BigDecimal utilization(Object item) {
-        return get(item, "utilization") instanceof BigDecimal utilization
-                ? utilization
-                : BigDecimal.valueOf(-1);
-    }
-
-    private static Step step(Object step) {
-        return new Step(
-                text(step, "symbol"),
-                text(step, "meaning"),
-                text(step, "value"),
-                text(step, "formula"),
-                text(step, "source"));
-    }
-
-    private static Map<String, String> marks(Map<?, ?> result) {
+    /** The mark on the shop drawings of every item that has one. */
+    static Map<String, String> marks(Map<?, ?> result) {
         Map<String, String> marks = new LinkedHashMap<>();
         for (Object note : list(result, "notes")) {
             for (Object item : list(note, "items")) {
@@ -164,24 +180,15 @@ record SheetBay(
         return new Blocks(
                 id,
                 marks.getOrDefault(id, "\u2013"),
-                words(text(item, "result", "recommended", "point")),
+                place(item),
                 text(item, "result", "recommended", "distanceFromCorner"),
                 text(item, "result", "blockCutLength"),
                 text(item, "result", "recommended", "memberDeflection"));
     }
 
-    private static boolean counted(Object joint) {
-        return get(joint, "count") instanceof BigDecimal count && count.signum() > 0;
-    }
-
-    private static Seal seal(Object joint) {
-        return new Seal(
-                text(joint, "step"),
-                words(text(joint, "type")),
-                text(joint, "count"),
-                text(joint, "length"),
-                text(joint, "sealantVolume"),
-                Boolean.TRUE.equals(get(joint, "holdPoint")) ? "sign before glazing" : "\u2013",
-                text(joint, "instruction"));
+    private static String place(Object item) {
+        return get(item, "result", "recommended", "point") instanceof String point
+                ? words(point) + " points"
+                : "\u2013";
     }
 }

@@ -2,10 +2,13 @@ package org.bayledger.drawing;
 
 import io.swagger.v3.oas.annotations.Hidden;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import java.util.Map;
+import java.util.function.Function;
 import org.bayledger.check.Answer;
 import org.bayledger.check.Binder;
 import org.bayledger.check.RawJson;
@@ -16,6 +19,7 @@ import org.bayledger.ledger.RecordedRevision;
 import org.bayledger.quantity.UnitSystem;
 import org.bayledger.review.Review;
 import org.bayledger.review.ReviewDocument;
+import org.bayledger.review.ReviewResult;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -48,15 +52,19 @@ class SheetEndpoint {
     @Hidden
     @PostMapping(path = REVIEWS, consumes = MediaType.APPLICATION_JSON_VALUE, produces = HTML)
     byte[] reviewAsPage(
-            @RequestBody RawJson body, @RequestParam(required = false) @Nullable UnitSystem units) {
-        return unrecorded(body, units);
+            @RequestBody RawJson body,
+            @RequestParam(required = false) @Nullable UnitSystem units,
+            @RequestParam(required = false) @Nullable SheetDrawings drawings) {
+        return page(reviewed(body, units), drawings);
     }
 
     @Hidden
     @PostMapping(path = REVIEWS, consumes = MediaType.APPLICATION_JSON_VALUE, produces = PDF)
     byte[] reviewAsPdf(
-            @RequestBody RawJson body, @RequestParam(required = false) @Nullable UnitSystem units) {
-        return SheetPdf.of(unrecorded(body, units));
+            @RequestBody RawJson body,
+            @RequestParam(required = false) @Nullable UnitSystem units,
+            @RequestParam(required = false) @Nullable SheetDrawings drawings) {
+        return pdf(reviewed(body, units), drawings);
     }
 
     @Operation(
@@ -68,7 +76,10 @@ class SheetEndpoint {
                             + " governs, setting blocks, seals, drawings, cautions, revision, hash"
                             + " and checkpoint. The results are those that were recorded; the"
                             + " drawings are drawn anew. text/html needs no script and prints on"
-                            + " letter and A4 paper; application/pdf is the same on paper.")
+                            + " letter and A4 paper; application/pdf is the same on paper, for jobs"
+                            + " of up to "
+                            + SheetPdf.MOST_ITEMS
+                            + " items.")
     @ApiResponse(
             responseCode = "200",
             description = "The sheet.",
@@ -76,15 +87,31 @@ class SheetEndpoint {
                 @Content(mediaType = "text/html", schema = @Schema(type = "string")),
                 @Content(mediaType = PDF, schema = @Schema(type = "string", format = "binary"))
             })
+    @ApiResponse(
+            responseCode = "422",
+            description =
+                    "More bays than drawings=ALL is for, or more items than a PDF is made of: take"
+                            + " the page instead.")
     @GetMapping(path = SHEET, produces = HTML)
-    byte[] recordedAsPage(@PathVariable String projectId, @PathVariable String number) {
-        return page(recorded.readWhole(projectId, number));
+    byte[] recordedAsPage(
+            @PathVariable String projectId,
+            @PathVariable String number,
+            @Parameter(
+                            description =
+                                    "Which drawings stand on the sheet; absent: ALL for up to 20"
+                                            + " bays, else ELEVATIONS.")
+                    @RequestParam(required = false)
+                    @Nullable SheetDrawings drawings) {
+        return page(read(projectId, number), drawings);
     }
 
     @Hidden
     @GetMapping(path = SHEET, produces = PDF)
-    byte[] recordedAsPdf(@PathVariable String projectId, @PathVariable String number) {
-        return SheetPdf.of(page(recorded.readWhole(projectId, number)));
+    byte[] recordedAsPdf(
+            @PathVariable String projectId,
+            @PathVariable String number,
+            @RequestParam(required = false) @Nullable SheetDrawings drawings) {
+        return pdf(read(projectId, number), drawings);
     }
 
     @Operation(
@@ -103,30 +130,59 @@ class SheetEndpoint {
         return BcfFile.of(recorded.readWhole(projectId, number));
     }
 
-    private byte[] page(RecordedRevision revision) {
-        ReviewDocument document = Binder.bind(revision.document(), ReviewDocument.class);
+    /**
+     * What a sheet is made from.
+     *
+     * @param document the document's tree, as it was posted
+     * @param result the results' tree
+     * @param pictures the drawings for what was asked for
+     * @param units which paper it is on
+     */
+    private record Material(
+            Map<?, ?> document,
+            Map<?, ?> result,
+            SheetOrigin origin,
+            Function<@Nullable SheetDrawings, SheetPictures> pictures,
+            UnitSystem units) {}
+
+    private static byte[] page(Material from, @Nullable SheetDrawings drawings) {
         return ReviewSheet.page(
-                revision.document(),
-                revision.result(),
-                SheetOrigin.of(revision),
-                SheetPictures.of(document, document.unitsOrDefault(), SheetOrigin.of(revision)),
-                document.unitsOrDefault());
+                from.document(),
+                from.result(),
+                from.origin(),
+                from.pictures().apply(drawings),
+                from.units());
     }
 
-    private byte[] unrecorded(RawJson body, @Nullable UnitSystem units) {
+    private static byte[] pdf(Material from, @Nullable SheetDrawings drawings) {
+        SheetPdf.requireFew(ReviewSheet.items(from.result()));
+        return SheetPdf.of(page(from, drawings), from.origin());
+    }
+
+    private Material read(String projectId, String number) {
+        RecordedRevision revision = recorded.readWhole(projectId, number);
+        ReviewDocument document = Binder.bind(revision.document(), ReviewDocument.class);
+        UnitSystem units = document.unitsOrDefault();
+        SheetOrigin origin = SheetOrigin.of(revision);
+        return new Material(
+                revision.document(),
+                revision.result(),
+                origin,
+                drawings -> SheetPictures.of(document, drawings, units, origin),
+                units);
+    }
+
+    private Material reviewed(RawJson body, @Nullable UnitSystem units) {
         ReviewDocument document = Binder.bind(body.tree(), ReviewDocument.class);
         UnitSystem chosen = units == null ? document.unitsOrDefault() : units;
-        byte[] answer =
-                json.writeValueAsBytes(
-                        new Answer<>(
-                                chosen,
-                                Review.run(document, new Reporting(chosen, TraceLevel.GOVERNING))));
+        ReviewResult result =
+                Review.run(document, new Reporting(chosen, TraceLevel.GOVERNING));
         SheetOrigin origin = SheetOrigin.unrecorded(Review.ENGINE_VERSION);
-        return ReviewSheet.page(
+        return new Material(
                 ResultTree.of(body.bytes()),
-                ResultTree.of(answer),
+                ResultTree.of(json.writeValueAsBytes(new Answer<>(chosen, result))),
                 origin,
-                SheetPictures.of(document, chosen, origin),
+                drawings -> SheetPictures.of(document, result, drawings, chosen, origin),
                 chosen);
     }
 }

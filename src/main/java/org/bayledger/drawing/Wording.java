@@ -38,7 +38,7 @@ final class Wording {
         return sources.isEmpty() ? "nothing: UNDETERMINED" : String.join("; ", sources);
     }
 
-    private static String name(WindStandard standard) {
+    static String name(WindStandard standard) {
         return switch (standard) {
             case ASCE_7_10 -> "ASCE/SEI 7-10";
             case ASCE_7_16 -> "ASCE/SEI 7-16";
