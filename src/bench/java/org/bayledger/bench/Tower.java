@@ -73,8 +73,7 @@ final class Tower {
         for (String bay : json) {
             bound.add(Binder.bind(tree(bay), Bay.class));
         }
-        ReviewDocument one =
-                Binder.bind(tree(shell() + json.get(0) + "]}"), ReviewDocument.class);
+        ReviewDocument one = Binder.bind(tree(shell() + json.get(0) + "]}"), ReviewDocument.class);
         return new ReviewDocument(
                 one.name(),
                 one.units(),

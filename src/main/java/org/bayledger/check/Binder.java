@@ -45,7 +45,10 @@ public final class Binder {
             new ClassValue<>() {
                 @Override
                 protected Set<String> computeValue(Class<?> type) {
-                    return VALIDATOR.getConstraintsForClass(type).getConstrainedProperties().stream()
+                    return VALIDATOR
+                            .getConstraintsForClass(type)
+                            .getConstrainedProperties()
+                            .stream()
                             .map(PropertyDescriptor::getPropertyName)
                             .collect(Collectors.toUnmodifiableSet());
                 }

@@ -97,8 +97,7 @@ class DrawingEndpoint {
         RecordedDocument revision = recorded.read(projectId, number);
         ReviewDocument document = revision.document();
         String origin =
-                SheetOrigin.drawnFrom(
-                        revision.number(), revision.hash(), revision.engineVersion());
+                SheetOrigin.drawnFrom(revision.number(), revision.hash(), revision.engineVersion());
         return ofQuery(
                 () ->
                         Drawings.draw(

@@ -179,8 +179,7 @@ final class ReviewSheet {
     }
 
     private static Note note(Object note) {
-        return new Note(
-                text(note, "mark"), Name.all(strings(note, "items")), text(note, "text"));
+        return new Note(text(note, "mark"), Name.all(strings(note, "items")), text(note, "text"));
     }
 
     static List<String> strings(@Nullable Object tree, String name) {

@@ -1,10 +1,9 @@
 package org.bayledger.drawing;
 
+import java.util.List;
 import org.bayledger.check.Fault;
 import org.bayledger.check.FaultsException;
 import org.jspecify.annotations.Nullable;
-
-import java.util.List;
 
 /** Which drawings stand on a review sheet. */
 public enum SheetDrawings {

@@ -175,8 +175,7 @@ class SheetEndpoint {
     private Material reviewed(RawJson body, @Nullable UnitSystem units) {
         ReviewDocument document = Binder.bind(body.tree(), ReviewDocument.class);
         UnitSystem chosen = units == null ? document.unitsOrDefault() : units;
-        ReviewResult result =
-                Review.run(document, new Reporting(chosen, TraceLevel.GOVERNING));
+        ReviewResult result = Review.run(document, new Reporting(chosen, TraceLevel.GOVERNING));
         SheetOrigin origin = SheetOrigin.unrecorded(Review.ENGINE_VERSION);
         return new Material(
                 ResultTree.of(body.bytes()),

@@ -19,8 +19,7 @@ import java.util.stream.Stream;
  * @param items what it is on
  * @param more how many more there are than those, in words
  */
-record SheetFinding(
-        String severity, String code, List<Name> items, String more, String text) {
+record SheetFinding(String severity, String code, List<Name> items, String more, String text) {
 
     private static final List<String> SEVERITIES = List.of("ACTION", "NOTE", "INFO");
 
@@ -95,8 +94,7 @@ record SheetFinding(
         return rank < 0 ? SEVERITIES.size() : rank;
     }
 
-    private static SheetFinding of(
-            Object finding, List<Name> items, String more, String after) {
+    private static SheetFinding of(Object finding, List<Name> items, String more, String after) {
         return new SheetFinding(
                 words(ResultTree.text(finding, "severity")),
                 ResultTree.text(finding, "code"),

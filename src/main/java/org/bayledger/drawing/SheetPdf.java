@@ -72,8 +72,14 @@ final class SheetPdf {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.usePdfUaAccessibility(true);
-        builder.useFont(() -> new ByteArrayInputStream(REGULAR_FONT), "sheet", REGULAR, FontStyle.NORMAL, true);
-        builder.useFont(() -> new ByteArrayInputStream(BOLD_FONT), "sheet", BOLD, FontStyle.NORMAL, true);
+        builder.useFont(
+                () -> new ByteArrayInputStream(REGULAR_FONT),
+                "sheet",
+                REGULAR,
+                FontStyle.NORMAL,
+                true);
+        builder.useFont(
+                () -> new ByteArrayInputStream(BOLD_FONT), "sheet", BOLD, FontStyle.NORMAL, true);
         builder.useSVGDrawer(new BatikSVGDrawer());
         builder.useExternalResourceAccessControl(
                 // nothing is ever fetched; what the page shows stands in it

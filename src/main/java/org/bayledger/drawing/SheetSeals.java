@@ -77,8 +77,7 @@ record SheetSeals(String bays, List<SheetOrigin.Row> always, List<Step> steps) {
             for (Object item : list(bay, "items")) {
                 List<Object> sequence = list(item, "result", "sequence");
                 if (seals(item) && !sequence.isEmpty()) {
-                    bays.computeIfAbsent(sequence, steps -> new ArrayList<>())
-                            .add(text(bay, "id"));
+                    bays.computeIfAbsent(sequence, steps -> new ArrayList<>()).add(text(bay, "id"));
                 }
             }
         }
@@ -95,9 +94,7 @@ record SheetSeals(String bays, List<SheetOrigin.Row> always, List<Step> steps) {
                     .filter(step -> get(step, name) != null)
                     .findFirst()
                     .ifPresent(
-                            step ->
-                                    always.add(
-                                            new SheetOrigin.Row(words(name), text(step, name))));
+                            step -> always.add(new SheetOrigin.Row(words(name), text(step, name))));
         }
         return new SheetSeals(
                 (bays.size() == 1 ? "bay " : "bays ") + String.join(", ", bays),

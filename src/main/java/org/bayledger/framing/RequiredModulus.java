@@ -27,8 +27,8 @@ final class RequiredModulus {
      *
      * <p>A stress falls as 1/S, so that the next section modulus is where a straight line over 1/S
      * between both sides reaches 1 (false position; the side that stays twice counts half, which is
-     * called the Illinois rule). Every sixth step halves instead, should the allowable stress
-     * bend that line. Where no load takes part, it is 0.
+     * called the Illinois rule). Every sixth step halves instead, should the allowable stress bend
+     * that line. Where no load takes part, it is 0.
      *
      * @param now a section modulus to begin with, m3
      * @param used what a section modulus uses of what is allowed; it never rises with it

@@ -12,10 +12,7 @@ import java.util.List;
  * @param skipped curtain walls that no bay could be made of, with the reason
  */
 public record IfcImportResult(
-        Object document,
-        List<ImportedBay> bays,
-        List<Lacking> lacking,
-        List<SkippedWall> skipped) {
+        Object document, List<ImportedBay> bays, List<Lacking> lacking, List<SkippedWall> skipped) {
 
     public IfcImportResult {
         bays = List.copyOf(bays);

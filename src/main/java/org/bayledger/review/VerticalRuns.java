@@ -87,8 +87,9 @@ final class VerticalRuns {
         Stream<Found> above = at(bySill, run, run.bay().top());
         Stream<Found> below = at(byTop, run, run.bay().sill());
         return Stream.concat(above, below)
-                .sorted(Comparator.comparingDouble((Found of) -> of.run().at())
-                        .thenComparingInt(Found::number))
+                .sorted(
+                        Comparator.comparingDouble((Found of) -> of.run().at())
+                                .thenComparingInt(Found::number))
                 .map(Found::run)
                 .toList();
     }

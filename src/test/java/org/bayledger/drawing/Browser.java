@@ -78,7 +78,8 @@ final class Browser implements AutoCloseable {
                 new ProcessBuilder(onPath("chromedriver").toString(), "--port=0")
                         .redirectErrorStream(true)
                         .start();
-        BufferedReader said = new BufferedReader(new InputStreamReader(driver.getInputStream(), UTF_8));
+        BufferedReader said =
+                new BufferedReader(new InputStreamReader(driver.getInputStream(), UTF_8));
         StringBuilder all = new StringBuilder();
         for (String line = said.readLine(); line != null; line = said.readLine()) {
             Matcher port = PORT.matcher(line);

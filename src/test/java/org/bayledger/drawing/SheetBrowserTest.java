@@ -52,7 +52,10 @@ class SheetBrowserTest {
     void start() throws Exception {
         Browser.require();
         String project =
-                send("/v1/projects", "{\"name\":\"Looked at\"}").headers().firstValue("Location").orElseThrow();
+                send("/v1/projects", "{\"name\":\"Looked at\"}")
+                        .headers()
+                        .firstValue("Location")
+                        .orElseThrow();
         HttpResponse<String> first =
                 send(project + "/revisions", revision(1), "If-None-Match", "*");
         send(
@@ -120,8 +123,8 @@ class SheetBrowserTest {
                             texts(
                                     browser.run(
                                             "return [...document.querySelectorAll('td, th')].filter(e"
-                                                + " => e.scrollWidth > e.clientWidth + 1).map(e =>"
-                                                + " e.textContent)")))
+                                                    + " => e.scrollWidth > e.clientWidth + 1).map(e =>"
+                                                    + " e.textContent)")))
                     .as("words that run out of their cell at %d px", width)
                     .isEmpty();
         }
@@ -196,8 +199,9 @@ class SheetBrowserTest {
                 boolean lies = page.getMediaBox().getWidth() > page.getMediaBox().getHeight();
                 lying += lies ? 1 : 0;
                 float right = page.getMediaBox().getWidth();
-                assertThat((int) right).as("width of page %d", i).isBetween(
-                        (lies ? height : width) - 1, (lies ? height : width) + 1);
+                assertThat((int) right)
+                        .as("width of page %d", i)
+                        .isBetween((lies ? height : width) - 1, (lies ? height : width) + 1);
                 Edges edges = new Edges();
                 edges.setStartPage(i);
                 edges.setEndPage(i);

@@ -36,8 +36,7 @@ class RequiredModulusTest {
                         asked.incrementAndGet();
                         return Math.max(Math.pow(wind / s, power) + weight, elsewhere / s + more);
                     };
-            double least =
-                    RequiredModulus.least(1e-5 * Math.exp(2 * random.nextGaussian()), used);
+            double least = RequiredModulus.least(1e-5 * Math.exp(2 * random.nextGaussian()), used);
             asked.addAndGet(-2); // for what is asked here
             assertThat(used.applyAsDouble(least)).isLessThanOrEqualTo(1);
             assertThat(used.applyAsDouble(least * (1 - ROUNDING))).isGreaterThan(1);

@@ -37,8 +37,7 @@ class ReviewOnAllCoresTest {
             return pool.submit(
                             () ->
                                     Review.run(
-                                            document,
-                                            new Reporting(UnitSystem.US, TraceLevel.ALL)))
+                                            document, new Reporting(UnitSystem.US, TraceLevel.ALL)))
                     .get();
         } finally {
             pool.shutdown();
