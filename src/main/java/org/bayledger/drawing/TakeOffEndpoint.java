@@ -1,6 +1,5 @@
 package org.bayledger.drawing;
 
-import io.swagger.v3.oas.annotations.Hidden;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
@@ -24,10 +23,12 @@ import org.bayledger.review.Review;
 import org.bayledger.review.ReviewDocument;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import tools.jackson.databind.json.JsonMapper;
@@ -65,19 +66,16 @@ class TakeOffEndpoint {
                 @Content(mediaType = CSV, schema = @Schema(type = "string")),
                 @Content(mediaType = XLSX, schema = @Schema(type = "string", format = "binary"))
             })
-    @PostMapping(path = SENT, consumes = MediaType.APPLICATION_JSON_VALUE, produces = CSV)
-    byte[] asCsv(
+    @PostMapping(
+            path = SENT,
+            consumes = MediaType.APPLICATION_JSON_VALUE,
+            produces = {CSV, XLSX})
+    ResponseEntity<byte[]> takeOff(
             @RequestBody TakeOffRequest request,
-            @RequestParam(required = false) @Nullable UnitSystem units) {
-        return csv(request.takeOff(), request.document(), results(request, units));
-    }
-
-    @Hidden
-    @PostMapping(path = SENT, consumes = MediaType.APPLICATION_JSON_VALUE, produces = XLSX)
-    byte[] asWorkbook(
-            @RequestBody TakeOffRequest request,
-            @RequestParam(required = false) @Nullable UnitSystem units) {
-        return workbook(request.takeOff(), request.document(), results(request, units));
+            @RequestParam(required = false) @Nullable UnitSystem units,
+            @Parameter(hidden = true) @RequestHeader(name = "Accept", defaultValue = CSV)
+                    String accept) {
+        return answer(accept, request.takeOff(), request.document(), results(request, units));
     }
 
     @Operation(
@@ -91,8 +89,10 @@ class TakeOffEndpoint {
                 @Content(mediaType = CSV, schema = @Schema(type = "string")),
                 @Content(mediaType = XLSX, schema = @Schema(type = "string", format = "binary"))
             })
-    @GetMapping(path = RECORDED, produces = CSV)
-    byte[] recordedAsCsv(
+    @GetMapping(
+            path = RECORDED,
+            produces = {CSV, XLSX})
+    ResponseEntity<byte[]> takeOffRecorded(
             @PathVariable String projectId,
             @PathVariable String number,
             @Parameter(
@@ -101,19 +101,20 @@ class TakeOffEndpoint {
                                             + " has all of them.",
                             example = "GLASS")
                     @RequestParam(required = false)
-                    @Nullable TakeOffKind takeOff) {
+                    @Nullable TakeOffKind takeOff,
+            @Parameter(hidden = true) @RequestHeader(name = "Accept", defaultValue = CSV)
+                    String accept) {
         RecordedRevision revision = recorded.readWhole(projectId, number);
-        return csv(takeOff, document(revision), revision.result());
+        return answer(accept, takeOff, document(revision), revision.result());
     }
 
-    @Hidden
-    @GetMapping(path = RECORDED, produces = XLSX)
-    byte[] recordedAsWorkbook(
-            @PathVariable String projectId,
-            @PathVariable String number,
-            @RequestParam(required = false) @Nullable TakeOffKind takeOff) {
-        RecordedRevision revision = recorded.readWhole(projectId, number);
-        return workbook(takeOff, document(revision), revision.result());
+    /** A table, unless it is the workbook that is asked for. */
+    private static ResponseEntity<byte[]> answer(
+            String accept, @Nullable TakeOffKind kind, ReviewDocument document, Map<?, ?> result) {
+        boolean book = accept.contains(XLSX) && !accept.contains(CSV);
+        return ResponseEntity.ok()
+                .contentType(MediaType.parseMediaType(book ? XLSX : CSV))
+                .body(book ? workbook(kind, document, result) : csv(kind, document, result));
     }
 
     private static ReviewDocument document(RecordedRevision revision) {

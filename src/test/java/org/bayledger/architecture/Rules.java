@@ -155,6 +155,7 @@ record Rules(String root) {
                                                 "org.apache.commons.csv..",
                                                 "com.samskivert.mustache..",
                                                 "com.openhtmltopdf..",
+                                                "org.apache.pdfbox..",
                                                 "org.dhatim.fastexcel.."))
                                 .toArray(String[]::new));
     }
