@@ -19,6 +19,7 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.Semaphore;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.bayledger.check.Fault;
 import org.bayledger.check.FaultsException;
@@ -26,8 +27,14 @@ import org.bayledger.check.FaultsException;
 /** A review sheet's page as a PDF with tags, title and language: the same page, the same bytes. */
 final class SheetPdf {
 
-    /** Items of a job up to which a PDF is made: beyond it takes minutes and much memory. */
-    static final int MOST_ITEMS = 2000;
+    /**
+     * Items of a job up to which a PDF is made: about 240 pages. It is laid out in memory as a
+     * whole, for which a heap of 400 MB is enough at that length.
+     */
+    static final int MOST_ITEMS = 1000;
+
+    /** PDFs that are laid out at the same time; others wait, so that memory has a bound. */
+    private static final Semaphore AT_ONCE = new Semaphore(2, true);
 
     /** The one family, which has the signs of the verdicts. */
     private static final String FONT = "/liberation/LiberationSans-";
@@ -68,6 +75,15 @@ final class SheetPdf {
     }
 
     static byte[] of(byte[] page, SheetOrigin origin) {
+        AT_ONCE.acquireUninterruptibly();
+        try {
+            return write(page, origin);
+        } finally {
+            AT_ONCE.release();
+        }
+    }
+
+    private static byte[] write(byte[] page, SheetOrigin origin) {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
@@ -100,6 +116,7 @@ final class SheetPdf {
         return pdf.toByteArray();
     }
 
+    /** Takes the clock and chance out of the file. */
     private static void settle(PDDocument document, byte[] page, SheetOrigin origin) {
         Calendar at =
                 origin.recordedAt() == null
