@@ -114,8 +114,10 @@ class RevisionEndpoint {
         Project project = ledger.project(Caller.current(), projectId);
         Revision revision = ledger.revision(project, number);
         List<Manifest.Bay> bays = store.bays(project, revision.number());
+        // the head's tag is what If-Match needs; any other revision may be compressed on its way
+        boolean head = store.head(project).size() == revision.number();
         return ResponseEntity.ok()
-                .eTag("\"" + revision.hash() + "\"")
+                .eTag((head ? "" : "W/") + "\"" + revision.hash() + "\"")
                 .body(
                         Views.RevisionView.of(
                                 revision,

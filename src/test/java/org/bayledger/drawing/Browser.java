@@ -158,14 +158,15 @@ final class Browser implements AutoCloseable {
     }
 
     @Override
-    public void close() throws Exception {
+    public void close() {
         try {
-            http.send(
-                    HttpRequest.newBuilder(session).DELETE().build(),
-                    HttpResponse.BodyHandlers.discarding());
+            http.sendAsync(
+                            HttpRequest.newBuilder(session).DELETE().build(),
+                            HttpResponse.BodyHandlers.discarding())
+                    .join();
         } finally {
             driver.destroy();
-            driver.waitFor();
+            driver.onExit().join();
         }
     }
 

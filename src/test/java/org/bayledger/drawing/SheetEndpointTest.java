@@ -351,6 +351,75 @@ class SheetEndpointTest {
         return demo.toString();
     }
 
+    @Test
+    void whatIsReadAgainIsNotMadeAgainAndComesCompressed() throws Exception {
+        String project = location(post("/v1/projects", "{\"name\":\"Tags\"}", "*/*"));
+        String first = record(project, "If-None-Match", "*", example());
+        record(project, "If-Match", first, example().replace("115 mph", "120 mph"));
+        for (String path :
+                List.of(
+                        "/revisions/1/sheet?drawings=NONE",
+                        "/revisions/1/drawings?drawing=WIND_ZONES&elevation=N",
+                        "/revisions/1/take-offs?takeOff=GLASS",
+                        "/revisions/1/topics",
+                        "/revisions/1",
+                        "/comparisons?base=1&head=2")) {
+            HttpResponse<byte[]> read = get(project + path, "*/*");
+            assertThat(read.statusCode()).as(path).isEqualTo(200);
+            String tag = read.headers().firstValue("ETag").orElseThrow();
+            assertThat(tag).as(path).startsWith("W/\"");
+            HttpResponse<byte[]> again =
+                    http.send(
+                            request(project + path, "*/*").header("If-None-Match", tag).build(),
+                            HttpResponse.BodyHandlers.ofByteArray());
+            assertThat(again.statusCode()).as(path).isEqualTo(304);
+            assertThat(again.body()).as(path).isEmpty();
+            assertThat(again.headers().firstValue("ETag")).as(path).hasValue(tag);
+            if (read.body().length > 4000) {
+                HttpResponse<byte[]> packed =
+                        http.send(
+                                request(project + path, "*/*")
+                                        .header("Accept-Encoding", "gzip")
+                                        .build(),
+                                HttpResponse.BodyHandlers.ofByteArray());
+                assertThat(packed.headers().firstValue("Content-Encoding"))
+                        .as(path)
+                        .hasValue("gzip");
+                assertThat(packed.body().length).as(path).isLessThan(read.body().length / 2);
+            }
+        }
+        assertThat(get(project + "/comparisons?base=2&head=1", "*/*").headers().firstValue("ETag"))
+                .as("another question, another tag")
+                .isNotEqualTo(
+                        get(project + "/comparisons?base=1&head=2", "*/*")
+                                .headers()
+                                .firstValue("ETag"));
+        assertThat(get(project + "/revisions/2", "*/*").headers().firstValue("ETag").orElseThrow())
+                .as("the head's tag is strong: If-Match needs it")
+                .startsWith("\"");
+        assertThat(get(project + "/revisions/9/sheet", "*/*").headers().firstValue("ETag"))
+                .isEmpty();
+    }
+
+    private String record(String project, String precondition, String tag, String document)
+            throws Exception {
+        HttpResponse<byte[]> made =
+                http.send(
+                        request(project + "/revisions", "*/*")
+                                .header("Content-Type", "application/json")
+                                .header(precondition, tag)
+                                .POST(
+                                        HttpRequest.BodyPublishers.ofString(
+                                                "{\"author\":\"R.\",\"reason\":\"tagged\","
+                                                        + "\"document\":"
+                                                        + document
+                                                        + "}"))
+                                .build(),
+                        HttpResponse.BodyHandlers.ofByteArray());
+        assertThat(made.statusCode()).isEqualTo(201);
+        return made.headers().firstValue("ETag").orElseThrow();
+    }
+
     private static Document page(byte[] html) throws Exception {
         return DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
