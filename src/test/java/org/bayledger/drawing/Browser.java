@@ -158,14 +158,17 @@ final class Browser implements AutoCloseable {
     }
 
     @Override
-    public void close() throws Exception {
+    public void close() throws IOException {
         try {
             http.send(
                     HttpRequest.newBuilder(session).DELETE().build(),
                     HttpResponse.BodyHandlers.discarding());
-        } finally {
             driver.destroy();
             driver.waitFor();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } finally {
+            driver.destroy();
         }
     }
 
