@@ -22,10 +22,12 @@ import org.bayledger.review.ReviewDocument;
 import org.bayledger.review.ReviewResult;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import tools.jackson.databind.json.JsonMapper;
@@ -92,8 +94,10 @@ class SheetEndpoint {
             description =
                     "More bays than drawings=ALL is for, or more items than a PDF is made of: take"
                             + " the page instead.")
-    @GetMapping(path = SHEET, produces = HTML)
-    byte[] recordedAsPage(
+    @GetMapping(
+            path = SHEET,
+            produces = {HTML, PDF})
+    ResponseEntity<byte[]> recorded(
             @PathVariable String projectId,
             @PathVariable String number,
             @Parameter(
@@ -101,17 +105,15 @@ class SheetEndpoint {
                                     "Which drawings stand on the sheet; absent: ALL for up to 20"
                                             + " bays, else ELEVATIONS.")
                     @RequestParam(required = false)
-                    @Nullable SheetDrawings drawings) {
-        return page(read(projectId, number), drawings);
-    }
-
-    @Hidden
-    @GetMapping(path = SHEET, produces = PDF)
-    byte[] recordedAsPdf(
-            @PathVariable String projectId,
-            @PathVariable String number,
-            @RequestParam(required = false) @Nullable SheetDrawings drawings) {
-        return pdf(read(projectId, number), drawings);
+                    @Nullable SheetDrawings drawings,
+            @Parameter(hidden = true) @RequestHeader(name = "Accept", defaultValue = HTML)
+                    String accept) {
+        // a page, unless it is the PDF that is asked for
+        boolean paper = accept.contains(PDF) && !accept.contains("text/html");
+        Material material = read(projectId, number);
+        return ResponseEntity.ok()
+                .contentType(MediaType.parseMediaType(paper ? PDF : HTML))
+                .body(paper ? pdf(material, drawings) : page(material, drawings));
     }
 
     @Operation(

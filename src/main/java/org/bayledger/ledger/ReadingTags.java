@@ -119,7 +119,9 @@ class ReadingTags implements HandlerInterceptor, ResponseBodyAdvice<Object>, Web
                 && servlet.getServletRequest().getAttribute(TAG) instanceof String tag
                 && !MediaType.APPLICATION_PROBLEM_JSON.isCompatibleWith(type)) {
             response.getHeaders().setETag(tag);
-            response.getHeaders().setVary(List.of(HttpHeaders.ACCEPT));
+            response.getHeaders().add(HttpHeaders.VARY, HttpHeaders.ACCEPT);
+            // kept by who asked alone, and asked for again each time
+            response.getHeaders().setCacheControl("private, no-cache");
         }
         return body;
     }

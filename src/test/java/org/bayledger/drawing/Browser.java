@@ -158,15 +158,17 @@ final class Browser implements AutoCloseable {
     }
 
     @Override
-    public void close() {
+    public void close() throws IOException {
         try {
-            http.sendAsync(
-                            HttpRequest.newBuilder(session).DELETE().build(),
-                            HttpResponse.BodyHandlers.discarding())
-                    .join();
+            http.send(
+                    HttpRequest.newBuilder(session).DELETE().build(),
+                    HttpResponse.BodyHandlers.discarding());
+            driver.destroy();
+            driver.waitFor();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         } finally {
             driver.destroy();
-            driver.onExit().join();
         }
     }
 

@@ -375,7 +375,7 @@ class SheetEndpointTest {
             assertThat(again.statusCode()).as(path).isEqualTo(304);
             assertThat(again.body()).as(path).isEmpty();
             assertThat(again.headers().firstValue("ETag")).as(path).hasValue(tag);
-            if (read.body().length > 4000) {
+            if (read.body().length > 4000 && !path.endsWith("topics")) {
                 HttpResponse<byte[]> packed =
                         http.send(
                                 request(project + path, "*/*")
