@@ -109,7 +109,8 @@ class SheetEndpointTest {
                     .anyMatch(
                             line ->
                                     line.startsWith(
-                                            remedy.path("text").asString() + " Utilization then: "));
+                                            remedy.path("text").asString()
+                                                    + " Utilization then: "));
         }
         NodeList images = page.getElementsByTagName("img");
         assertThat(images.getLength()).isPositive();
@@ -127,10 +128,7 @@ class SheetEndpointTest {
         assertThat(
                         pictures(
                                 page(
-                                        post(
-                                                        "/v1/reviews?drawings=ELEVATIONS",
-                                                        demo(),
-                                                        "text/html")
+                                        post("/v1/reviews?drawings=ELEVATIONS", demo(), "text/html")
                                                 .body())))
                 .hasSize(2);
         byte[] page = post("/v1/reviews", many(45), "text/html").body();
@@ -236,11 +234,11 @@ class SheetEndpointTest {
             assertThat(document.getDocumentInformation().getCreationDate().toInstant())
                     .isEqualTo(
                             Instant.parse(
-                                    rows(page(html.body())).stream()
-                                            .filter(row -> row.startsWith("Recorded at | "))
-                                            .findFirst()
-                                            .orElseThrow()
-                                            .substring("Recorded at | ".length()))
+                                            rows(page(html.body())).stream()
+                                                    .filter(row -> row.startsWith("Recorded at | "))
+                                                    .findFirst()
+                                                    .orElseThrow()
+                                                    .substring("Recorded at | ".length()))
                                     .truncatedTo(ChronoUnit.SECONDS));
             PDDocumentCatalog catalog = document.getDocumentCatalog();
             assertThat(catalog.getLanguage()).isEqualTo("en");
