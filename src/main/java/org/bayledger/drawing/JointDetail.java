@@ -74,7 +74,7 @@ final class JointDetail {
     }
 
     private void heads(SealJoint joint, double end, double y) {
-        JointMark mark = JointMark.of(joint.type(), List.of());
+        JointMark mark = JointMark.of(joint.type());
         double x = end + 8;
         mark.draw(
                 sheet,
@@ -101,7 +101,7 @@ final class JointDetail {
 
     private void mark(SealJoint joint, double x, double y, double number) {
         JointType type = joint.type();
-        JointMark.of(type, List.of()).draw(sheet, "detail", List.of(Place.spot(x, y, false)));
+        JointMark.of(type).draw(sheet, "detail", List.of(Place.spot(x, y, false)));
         sheet.put(Label.centred("" + joint.step(), number, y).inBold());
     }
 }

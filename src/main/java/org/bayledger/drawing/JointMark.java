@@ -27,18 +27,6 @@ record JointMark(String form, boolean filled, boolean line, double half, String 
     private static final JointMark CROSS = spot("M-2.6-2.6L2.6 2.6M-2.6 2.6L2.6-2.6", false, BLUE);
     private static final JointMark PLUS = spot("M-3 0L3 0M0-3L0 3", false, GREEN);
 
-    /** Marks for types that have none of their own, in turn. */
-    private static final List<JointMark> OTHERS =
-            List.of(
-                    PLUS,
-                    spot("M-3-2.6L3-2.6L0 2.8Z", true, PURPLE),
-                    spot("M-3-2.6L3-2.6L0 2.8Z", false, BLUE),
-                    spot("M-3 2.6L3 2.6L0-2.8Z", false, RED),
-                    spot("M0-3.2L3.2 0L0 3.2L-3.2 0Z", true, GREEN),
-                    spot("M-3-1.2L3-1.2M-3 1.2L3 1.2", false, PURPLE),
-                    spot("M-3-3L3 3M-3 0L3 0", false, BLACK),
-                    spot("M-3 3L-3-3L3 3Z", true, BLUE));
-
     private static JointMark spot(String form, boolean filled, String colour) {
         return new JointMark(form, filled, false, 3, colour);
     }
@@ -47,12 +35,8 @@ record JointMark(String form, boolean filled, boolean line, double half, String 
         return new JointMark(dashes, false, true, 1, colour);
     }
 
-    /**
-     * The mark of a type.
-     *
-     * @param others types that have no mark of their own, in their order on the sheet
-     */
-    static JointMark of(JointType type, List<JointType> others) {
+    /** The mark of a type. */
+    static JointMark of(JointType type) {
         return switch (type) {
             case END_DAM -> spot("M-2.6-2.6L2.6-2.6L2.6 2.6L-2.6 2.6Z", true, BLUE);
             case SPLICE -> spot("M0-3.2L3.2 0L0 3.2L-3.2 0Z", false, RED);
@@ -73,27 +57,14 @@ record JointMark(String form, boolean filled, boolean line, double half, String 
             case PERIMETER_HEAD -> line("2 2", GREEN);
             case PRESSURE_PLATE_BUTT ->
                     new JointMark("M-1.1-3L-1.1 3M1.1-3L1.1 3", false, false, 3, PURPLE);
-            default -> OTHERS.get(Math.max(0, others.indexOf(type)) % OTHERS.size());
-        };
-    }
-
-    /** Whether a type has a mark of its own. */
-    static boolean isKnown(JointType type) {
-        return switch (type) {
-            case END_DAM,
-                    SPLICE,
-                    STACK_JOINT,
-                    JOINT_COVER,
-                    ANCHOR_PENETRATION,
-                    HORIZONTAL_TO_VERTICAL,
-                    FASTENER_HEAD,
-                    JOINT_PLUG,
-                    PERIMETER_SILL,
-                    PERIMETER_JAMB,
-                    PERIMETER_HEAD,
-                    PRESSURE_PLATE_BUTT ->
-                    true;
-            default -> false;
+            case FRAME_CORNER -> spot("M-2.6-2.6L-2.6 2.6L2.6 2.6", false, RED);
+            case VERTICAL_TO_HORIZONTAL -> spot("M-3-2.6L3-2.6M0-2.6L0 3", false, RED);
+            case UNIT_VERTICAL -> line("12 2 2 2 2 2", PURPLE);
+            case SPLICE_SLEEVE -> spot("M-3-1.4L3-1.4M-3 1.4L3 1.4", false, GREEN);
+            case END_CAP -> spot("M-3 2.6L3 2.6L0-2.8Z", false, BLUE);
+            case RECEPTOR_SPLICE -> PLUS;
+            case SLAB_EDGE_JOINT -> line("6 3", BLUE);
+            case SLAB_COVER_BUTT -> line("3 1.5", BLUE);
         };
     }
 

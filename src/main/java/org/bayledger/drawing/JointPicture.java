@@ -48,7 +48,6 @@ final class JointPicture {
     private final SealsResult result;
     private final JointPlaces places;
     private final Level level;
-    private final List<JointType> others;
     private final Map<JointType, String> notDrawn = new EnumMap<>(JointType.class);
 
     JointPicture(Sheet sheet, Scale scale, SealsRequest request, SealsResult result, Level level) {
@@ -57,15 +56,6 @@ final class JointPicture {
         this.result = result;
         this.places = new JointPlaces(request);
         this.level = level;
-        this.others = others(result);
-    }
-
-    /** Types of a result that have no mark of their own. */
-    static List<JointType> others(SealsResult result) {
-        return result.joints().stream()
-                .map(SealJoint::type)
-                .filter(type -> !JointMark.isKnown(type))
-                .toList();
     }
 
     /** Whether there are more marks than a drawing can show. */
@@ -96,7 +86,7 @@ final class JointPicture {
             drawn.put(joint, lie.stream().map(this::place).toList());
         }
         for (Map.Entry<SealJoint, List<Place>> marks : drawn.entrySet()) {
-            JointMark mark = JointMark.of(marks.getKey().type(), others);
+            JointMark mark = JointMark.of(marks.getKey().type());
             clear &= marked(mark, marks.getKey().type().name(), marks.getValue(), taken);
         }
         if (ends) {
@@ -169,13 +159,8 @@ final class JointPicture {
             return null;
         }
         boolean crowded = atEnd(joint.type());
-        if (!others.isEmpty() && crowded) {
-            return "they are placed here for walls only that are built piece by piece";
-        }
         if (lie.isEmpty()) {
-            return JointMark.isKnown(joint.type())
-                    ? "the document does not say where they lie"
-                    : "this drawing has no places for such joints";
+            return "the document does not say where they lie";
         }
         if (lie.size() != joint.count()) {
             return "the places of only " + lie.size() + " of them are known";
@@ -203,7 +188,7 @@ final class JointPicture {
         boolean before = false;
         for (int i = 0; i < marks.size(); i++) {
             Place place = marks.get(i);
-            boolean line = JointMark.of(joint.type(), others).line();
+            boolean line = JointMark.of(joint.type()).line();
             if (line) {
                 double x = (place.x() + place.endX()) / 2;
                 double y = (place.y() + place.endY()) / 2;

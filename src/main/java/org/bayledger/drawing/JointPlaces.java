@@ -10,11 +10,13 @@ import org.bayledger.seals.Edge;
 import org.bayledger.seals.JointType;
 import org.bayledger.seals.SealDetails;
 import org.bayledger.seals.SealsRequest;
+import org.bayledger.seals.WallSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the joints of a stick-built frame lie, from the same grid and details from which the check
- * counts them: joints at the ends of horizontals beside each crossing, plates cut to their stock
+ * Where the joints of a frame lie; those of walls that come in units or storeys are found by
+ * {@link AssembledPlaces}. In a stick-built frame, from the same grid and details from which the
+ * check counts them: joints at the ends of horizontals beside each crossing, plates cut to their stock
  * length from the left and from the sill up, fasteners along the edges at equal distances. Of types
  * that are not here nobody knows where they lie.
  */
@@ -72,6 +74,11 @@ final class JointPlaces {
         details = request.details();
         across = BayFrame.lines(request.columns());
         up = BayFrame.lines(request.rows());
+        if (details.systemOrDefault() != WallSystem.STICK_BUILT) {
+            new AssembledPlaces(request).joints().forEach(this::add);
+            joints.getOrDefault(JointType.HORIZONTAL_TO_VERTICAL, List.of()).forEach(ends::add);
+            return;
+        }
         ends();
         fastenersAlongEdges();
         plates();
@@ -115,6 +122,10 @@ final class JointPlaces {
     private void put(
             JointType type, double x, double y, double right, double down, boolean turned) {
         add(type, new Joint(x, y, x, y, right, down, turned, false));
+    }
+
+    private void add(JointType type, List<Joint> all) {
+        all.forEach(joint -> add(type, joint));
     }
 
     private void add(JointType type, Joint joint) {

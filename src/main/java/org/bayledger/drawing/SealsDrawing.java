@@ -160,7 +160,6 @@ final class SealsDrawing {
 
     private void words(Column column, Sheet sheet, SealsResult result, JointPicture picture) {
         List<SealJoint> joints = result.joints();
-        List<JointType> others = JointPicture.others(result);
         List<@Nullable SealJoint> inRow = new ArrayList<>();
         Table table = table(result, inRow);
         column.table(
@@ -168,7 +167,7 @@ final class SealsDrawing {
                 (row, cell) -> {
                     SealJoint joint = inRow.get(row);
                     if (joint != null) {
-                        sign(sheet, JointMark.of(joint.type(), others), cell);
+                        sign(sheet, JointMark.of(joint.type()), cell);
                     }
                 });
         if (picture.notDrawn().values().stream().anyMatch(why -> why.contains("one sign"))) {

@@ -107,6 +107,39 @@ class SealsDrawingTest {
                 .doesNotContain("too many");
     }
 
+    /** Walls that come in units or storeys: every joint whose place is known, none on another. */
+    @Test
+    void unitsAndStoreysAreDrawnJointForJoint() {
+        for (String system :
+                List.of(
+                        "{'system':'UNITIZED','drainage':'PRESSURE_EQUALIZED','stackJoints':"
+                                + "['12 ft'],'unitized':{'columnsPerUnit':[2,1],"
+                                + "'starterSillLength':'6 ft'}}",
+                        "{'system':'WINDOW_WALL','drainage':'PRESSURE_EQUALIZED','windowWall':"
+                                + "{'slabRows':[1,3],'receptorLength':'6 ft','slabCoverLength':"
+                                + "'6 ft'}}")) {
+            Map<String, Object> document =
+                    Bays.bay(
+                            List.of(5.0, 5.0, 5.0),
+                            List.of(2.0, 10.0, 2.0, 10.0),
+                            bay -> {
+                                Map<String, Object> seals = Bays.seals(bay);
+                                seals.keySet().retainAll(List.of("bead", "endDamHeight"));
+                                seals.putAll(Walls.tree(system));
+                            });
+            Drawn drawn = drawn(document);
+            int joints = 0;
+            for (SealJoint joint : checked(document).joints()) {
+                joints += joint.count();
+                assertThat(drawn.marks(joint.type().name()))
+                        .as("%s in %s", joint.type(), system)
+                        .hasSize(joint.count());
+            }
+            assertThat(joints).isGreaterThan(30);
+            assertThat(drawn.said()).doesNotContain("Not drawn one by one");
+        }
+    }
+
     /** No mark on another, whatever stands beside it. */
     @Test
     void keepsMarksClearOfMarks() {
@@ -194,7 +227,7 @@ class SealsDrawingTest {
     void givesEveryTypeAFormOfItsOwn() {
         Set<String> forms = new HashSet<>();
         for (JointType type : JointType.values()) {
-            JointMark mark = JointMark.of(type, List.of(JointType.values()));
+            JointMark mark = JointMark.of(type);
             forms.add(
                     mark.form() + (mark.filled() ? " filled" : "") + (mark.line() ? " line" : ""));
         }
