@@ -4,6 +4,7 @@ import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.servers.Server;
+import io.swagger.v3.oas.models.tags.Tag;
 import java.util.List;
 import org.bayledger.check.Cautions;
 import org.springframework.beans.factory.ObjectProvider;
@@ -37,6 +38,21 @@ class ContractConfiguration {
             one of its own (1 to 64 letters, digits, `.`, `_` and `-`).
             """;
 
+    private static final List<Tag> TAGS =
+            List.of(
+                    tag("Checks", "One check on what is sent; stores nothing."),
+                    tag("Drawings", "Pictures to scale, of what is sent or was recorded."),
+                    tag(
+                            "Ledger",
+                            "Projects and their revisions: recorded, read, compared, proven."),
+                    tag("Reviews", "A whole job through all checks; stores nothing."),
+                    tag("Selection", "Sections and spans that pass the checks."),
+                    tag("Take-offs", "How much of everything a job needs."));
+
+    private static Tag tag(String name, String description) {
+        return new Tag().name(name).description(description);
+    }
+
     @Bean
     OpenAPI contract(ObjectProvider<BuildProperties> build) {
         BuildProperties properties = build.getIfAvailable();
@@ -54,6 +70,7 @@ class ContractConfiguration {
                                         new License()
                                                 .name("Apache License 2.0")
                                                 .identifier("Apache-2.0")))
+                .tags(TAGS)
                 .servers(List.of(new Server().url("/").description("This service")));
     }
 

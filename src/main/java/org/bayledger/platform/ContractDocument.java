@@ -43,8 +43,14 @@ final class ContractDocument implements OpenApiCustomizer {
 
     private static final String BEARER = "bearerAuth";
     private static final String JSON = "application/json";
-    private static final String SVG = "image/svg+xml";
-    private static final String NDJSON = "application/x-ndjson";
+
+    /** Kinds of text beside JSON that have examples, with the suffix of their files. */
+    private static final Map<String, String> TEXTS =
+            Map.of(
+                    "image/svg+xml", "svg",
+                    "text/csv", "csv",
+                    "application/x-ndjson", "ndjson",
+                    "application/x-step", "ifc");
 
     /** Parameters that mean the same in every operation; an endpoint's own words come first. */
     private static final Map<String, String> SHARED_PARAMETERS =
@@ -191,25 +197,20 @@ final class ContractDocument implements OpenApiCustomizer {
     }
 
     private void example(@Nullable Content content, String resource) {
-        MediaType media = content == null ? null : content.get(JSON);
-        if (media != null) {
-            byte[] example = resource(resource + ".json");
-            if (example != null) {
-                media.setExample(tree(example));
-            }
+        if (content == null) {
+            return;
         }
-        exampleOfText(content, SVG, resource + ".svg");
-        exampleOfText(content, NDJSON, resource + ".ndjson");
-        exampleOfText(content, "text/csv", resource + ".csv");
-        exampleOfText(content, "application/x-step", resource + ".ifc");
-    }
-
-    private void exampleOfText(@Nullable Content content, String type, String resource) {
-        MediaType media = content == null ? null : content.get(type);
-        byte[] example = media == null ? null : resource(resource);
-        if (media != null && example != null) {
-            media.setExample(new String(example, StandardCharsets.UTF_8));
-        }
+        content.forEach(
+                (type, media) -> {
+                    String suffix = type.equals(JSON) ? "json" : TEXTS.get(type);
+                    byte[] example = suffix == null ? null : resource(resource + "." + suffix);
+                    if (example != null) {
+                        media.setExample(
+                                type.equals(JSON)
+                                        ? tree(example)
+                                        : new String(example, StandardCharsets.UTF_8));
+                    }
+                });
     }
 
     private JsonNode tree(byte[] example) {

@@ -47,6 +47,22 @@ final class QuantitySchemas {
         return schema;
     }
 
+    /**
+     * A quantity without a dimension as requests may give it. A number in quotation marks is taken
+     * as well but not promised: generated clients in Java could not tell it from a number.
+     */
+    static Schema<?> number() {
+        Schema<Object> schema = new JsonSchema();
+        schema.setDescription(
+                "A number: as it is, or as an object with value and the unit 1, as answers give"
+                        + " it.");
+        schema.setOneOf(
+                List.of(
+                        PlainSchemas.of(double.class),
+                        new JsonSchema().$ref("#/components/schemas/Quantity")));
+        return schema;
+    }
+
     /** Which units and values are accepted for a quantity. */
     static String accepted(Measured measured) {
         Dimension dimension = measured.value();

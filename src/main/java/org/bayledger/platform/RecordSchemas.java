@@ -53,6 +53,7 @@ final class RecordSchemas {
     RecordSchemas() {
         components.put("Quantity", QuantitySchemas.quantity());
         components.put("QuantityInput", QuantitySchemas.input());
+        components.put("NumberInput", QuantitySchemas.number());
     }
 
     /**
@@ -236,7 +237,7 @@ final class RecordSchemas {
             return reference("Quantity");
         }
         if (measured.value() == Dimension.NONE) {
-            return anyOf(PlainSchemas.of(double.class), reference("QuantityInput"));
+            return reference("NumberInput");
         }
         return reference("QuantityInput");
     }

@@ -41,7 +41,7 @@ public record ReviewDocument(
         @Size(min = 1, max = 50_000) List<Bay> bays) {
 
     /** What an id may be: it becomes a part of item ids, which are separated by slashes. */
-    static final String ID = "[^/\\p{Cntrl}]{1,80}";
+    static final String ID = "[^/\\x00-\\x1f\\x7f]{1,80}";
 
     static final String ID_RULE =
             "must have 1 to 80 characters, without slashes and control characters";

@@ -8,8 +8,8 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,37 +33,6 @@ public final class Contract {
     private static final String IRI = "https://bayledger.example/openapi.json";
     private static final List<String> METHODS =
             List.of("get", "put", "post", "delete", "options", "head", "patch", "trace");
-    private static final String SVG = "image/svg+xml";
-    private static final String NDJSON = "application/x-ndjson";
-    private static final String JSON_TYPE = "application/json";
-    private static final String STEP = "application/x-step";
-
-    /** How an answer looks, the one first whose example the contract shows. */
-    enum Form {
-        VALUE(JSON_TYPE, "json"),
-        DRAWING(SVG, "svg"),
-        LINES(NDJSON, "ndjson"),
-        TABLE("text/csv", "csv"),
-        /** A page or a file, too long for the contract. */
-        PAGE("text/html", "");
-
-        private final String media;
-        private final String ending;
-
-        Form(String media, String ending) {
-            this.media = media;
-            this.ending = ending;
-        }
-
-        String media() {
-            return media;
-        }
-
-        String ending() {
-            return ending;
-        }
-    }
-
     private static final JsonMapper JSON = JsonMapper.shared();
 
     /** Read on first use, so that it may be written anew before. */
@@ -165,19 +134,14 @@ public final class Contract {
     private List<String> faults(String pointer, String body) {
         JsonNode content = document.at(pointer + "/content");
         assertThat(content.propertyNames()).as(pointer).isNotEmpty();
-        String media =
-                content.has(JSON_TYPE) ? JSON_TYPE : content.propertyNames().iterator().next();
-        if (media.equals(SVG)) {
-            return faultsOfDrawing(body);
-        }
-        if (media.equals(NDJSON)) {
-            return faultsOfLines(body);
-        }
-        if (!media.endsWith("json")) {
-            // a table, a page or a file of another standard: its own tests look at it
-            return List.of();
-        }
-        return errors(pointer + "/content" + pointer(media) + "/schema", body);
+        String type = content.propertyNames().iterator().next();
+        Media media = Media.of(type);
+        return switch (media) {
+            case SVG -> faultsOfDrawing(body);
+            case NDJSON -> faultsOfLines(body);
+            case JSON, PROBLEM -> errors(pointer + "/content" + pointer(type) + "/schema", body);
+            default -> media.faults(body.getBytes(StandardCharsets.UTF_8));
+        };
     }
 
     private List<String> errors(String pointer, @Nullable String body) {
@@ -291,36 +255,40 @@ public final class Contract {
                     .orElseThrow();
         }
 
-        /** The media type of its answer that the contract shows an example of. */
-        Form form() {
-            JsonNode content = node.at("/responses/" + success() + "/content");
-            return Arrays.stream(Form.values())
-                    .filter(form -> content.has(form.media()))
-                    .findFirst()
-                    .orElse(Form.PAGE);
+        /** The kinds of its successful answer, in the contract's order. */
+        List<Media> answers() {
+            return node.at("/responses/" + success() + "/content").propertyNames().stream()
+                    .map(Media::of)
+                    .toList();
         }
 
-        /** Name of the file with the example of its answer. */
-        String exampleOfAnAnswer() {
-            return id() + ".response." + form().ending();
+        /** Whether it answers with JSON. */
+        boolean answersJson() {
+            return answers().contains(Media.JSON);
+        }
+
+        /** The kind of body that it takes, the first where it takes several. */
+        Media takes() {
+            return Media.of(node.at("/requestBody/content").propertyNames().iterator().next());
+        }
+
+        /** Whether it takes a body of JSON. */
+        boolean takesJson() {
+            return takesBody() && takes() == Media.JSON;
+        }
+
+        /** Name of the file with the example of an answer. */
+        String exampleOfAnAnswer(Media media) {
+            return id() + ".response." + media.suffix();
+        }
+
+        /** Name of the file with the example of its request. */
+        String exampleOfARequest() {
+            return id() + ".request." + takes().suffix();
         }
 
         boolean takesBody() {
             return node.has("requestBody");
-        }
-
-        /** The media type of its body. */
-        String takes() {
-            return node.at("/requestBody/content").has(JSON_TYPE) ? JSON_TYPE : STEP;
-        }
-
-        boolean takesJson() {
-            return takesBody() && takes().equals(JSON_TYPE);
-        }
-
-        /** Name of the file with the example of its body. */
-        String exampleOfABody() {
-            return id() + ".request." + (takes().equals(STEP) ? "ifc" : "json");
         }
 
         @Override

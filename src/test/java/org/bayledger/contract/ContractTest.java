@@ -7,14 +7,13 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Stream;
-import org.bayledger.contract.Contract.Form;
 import org.bayledger.contract.Contract.Operation;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.MethodOrderer;
@@ -24,7 +23,6 @@ import org.junit.jupiter.api.TestMethodOrder;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
@@ -58,52 +56,58 @@ class ContractTest {
         Map<String, String> differing = new TreeMap<>();
         Map<String, String> variables = new TreeMap<>();
         for (Operation operation : Story.inOrder(served.operations())) {
-            HttpResponse<String> answer = perform(operation, variables);
-            assertThat(answer.statusCode())
-                    .as("%s: %s", operation, answer.body())
-                    .isEqualTo(operation.success());
-            Path file = EXAMPLES.resolve(operation.exampleOfAnAnswer());
-            boolean same;
-            String text;
-            if (operation.form() == Form.PAGE) {
-                assertThat(answer.body()).as("%s", operation).isNotEmpty();
-                continue;
-            }
-            if (operation.form() == Form.TABLE) {
-                text = answer.body();
-                same = Files.exists(file) && text.equals(Files.readString(file));
-            } else if (operation.form() == Form.DRAWING) {
-                text = answer.body();
-                same =
-                        Files.exists(file)
-                                && Story.stableDrawing(text)
-                                        .equals(Story.stableDrawing(Files.readString(file)));
-            } else if (operation.form() == Form.LINES) {
-                text = Story.abridged(answer.body());
-                same =
-                        Files.exists(file)
-                                && Story.stable(text).equals(Story.stable(Files.readString(file)));
-            } else {
-                JsonNode body = Story.own(JSON.readTree(answer.body()), variables);
-                Story.learn(body, variables);
+            for (Media media : operation.answers()) {
+                HttpResponse<byte[]> answer = perform(operation, media, variables);
+                String body = new String(answer.body(), StandardCharsets.UTF_8);
+                assertThat(answer.statusCode())
+                        .as("%s: %s", operation, body)
+                        .isEqualTo(operation.success());
+                assertThat(answer.headers().firstValue("Content-Type").map(Media::of))
+                        .as("%s: Content-Type", operation)
+                        .contains(media);
+                assertThat(media.faults(answer.body())).as("%s", operation).isEmpty();
                 if (operation.id().equals("recordRevision")) {
                     recordASecond(operation, variables, answer);
                 }
-                JsonNode example =
-                        Files.exists(file)
-                                ? JSON.readTree(Files.readString(file))
-                                : JsonNodeFactory.instance.missingNode();
-                text = JSON.writerWithDefaultPrettyPrinter().writeValueAsString(body) + "\n";
-                same = Story.stable(body).equals(Story.stable(example));
-            }
-            if (!same && WRITE) {
-                Files.writeString(file, text);
-                Files.writeString(BUILT.resolve(file.getFileName()), text);
-            } else if (!same) {
-                differing.put(operation.id(), answer.body());
+                if (media.shown()) {
+                    compare(operation, media, body, variables, differing);
+                }
             }
         }
         assertThat(differing).as("examples that are not what the service answers").isEmpty();
+    }
+
+    /** Holds an answer against its example, or writes the example anew. */
+    private static void compare(
+            Operation operation,
+            Media media,
+            String body,
+            Map<String, String> variables,
+            Map<String, String> differing)
+            throws IOException {
+        Path file = EXAMPLES.resolve(operation.exampleOfAnAnswer(media));
+        String example = Files.exists(file) ? Files.readString(file) : "";
+        String text = body;
+        boolean same;
+        if (media == Media.JSON) {
+            JsonNode answer = Story.own(JSON.readTree(body), variables);
+            Story.learn(answer, variables);
+            text = JSON.writerWithDefaultPrettyPrinter().writeValueAsString(answer) + "\n";
+            same =
+                    !example.isEmpty()
+                            && Story.stable(answer).equals(Story.stable(JSON.readTree(example)));
+        } else if (media == Media.SVG) {
+            same = Story.stableDrawing(body).equals(Story.stableDrawing(example));
+        } else {
+            text = media == Media.NDJSON ? Story.abridged(body) : body;
+            same = Story.stable(text).equals(Story.stable(example));
+        }
+        if (!same && WRITE) {
+            Files.writeString(file, text);
+            Files.writeString(BUILT.resolve(file.getFileName()), text);
+        } else if (!same) {
+            differing.put(operation + " " + media, body);
+        }
     }
 
     @Test
@@ -133,20 +137,16 @@ class ContractTest {
             if (node.path("summary").asString("").isBlank()) {
                 missing.add(operation + ": summary");
             }
-            if (operation.takesBody()
-                    && !node.path("requestBody")
-                            .path("content")
-                            .path(operation.takes())
-                            .has("example")) {
-                missing.add(operation + ": example of a request");
+            for (JsonNode body : node.at("/requestBody/content")) {
+                if (!body.has("example")) {
+                    missing.add(operation + ": example of a request");
+                }
             }
-            if (operation.form() != Form.PAGE
-                    && !responses
-                            .path(Integer.toString(operation.success()))
-                            .path("content")
-                            .path(operation.form().media())
-                            .has("example")) {
-                missing.add(operation + ": example of an answer");
+            JsonNode content = responses.at("/" + operation.success() + "/content");
+            for (Media media : operation.answers()) {
+                if (media.shown() != shows(content, media)) {
+                    missing.add(operation + ": example of an answer as " + media.type());
+                }
             }
             for (JsonNode parameter : node.path("parameters")) {
                 if (parameter.path("description").asString("").isBlank()) {
@@ -173,17 +173,17 @@ class ContractTest {
     void examplesFitTheirSchemas() throws Exception {
         for (Operation operation : Contract.committed().operations()) {
             if (operation.takesJson()) {
-                String request = read(operation.exampleOfABody());
+                String request = read(operation.exampleOfARequest());
                 assertThat(Contract.faultsOfRequest(operation.method(), operation.path(), request))
                         .as("%s", operation)
                         .isEmpty();
             }
-            if (operation.form() != Form.PAGE) {
+            if (operation.answers().get(0).shown()) {
                 Contract.validate(
                         operation.method(),
                         operation.path(),
                         operation.success(),
-                        read(operation.exampleOfAnAnswer()));
+                        read(operation.exampleOfAnAnswer(operation.answers().get(0))));
             }
             operation
                     .node()
@@ -213,63 +213,81 @@ class ContractTest {
         for (Operation operation : Contract.committed().operations()) {
             if (operation.takesJson()) {
                 String request =
-                        read(operation.exampleOfABody()).replaceFirst("\\{", "{\"surplus\":1,");
+                        read(operation.exampleOfARequest()).replaceFirst("\\{", "{\"surplus\":1,");
                 assertThat(Contract.faultsOfRequest(operation.method(), operation.path(), request))
                         .as("%s", operation)
                         .isNotEmpty();
             }
-            if (operation.form() != Form.VALUE) {
+            if (!operation.answersJson()) {
                 continue;
             }
             String answer =
-                    read(operation.exampleOfAnAnswer()).replaceFirst("\\{", "{\"later\":1,");
+                    read(operation.exampleOfAnAnswer(Media.JSON))
+                            .replaceFirst("\\{", "{\"later\":1,");
             Contract.validate(operation.method(), operation.path(), operation.success(), answer);
         }
     }
 
+    private static boolean shows(JsonNode content, Media media) {
+        return content.properties().stream()
+                .anyMatch(
+                        entry ->
+                                Media.of(entry.getKey()) == media
+                                        && entry.getValue().has("example"));
+    }
+
     /** So that there is something to compare. */
     private void recordASecond(
-            Operation operation, Map<String, String> variables, HttpResponse<String> first)
+            Operation operation, Map<String, String> variables, HttpResponse<byte[]> first)
             throws Exception {
         HttpResponse<String> second =
                 send(
                         operation.method(),
                         Story.path(operation, variables),
-                        read(operation.id() + ".request.json").replace("115 mph", "120 mph"),
-                        "Content-Type",
-                        "application/json",
+                        read(operation.exampleOfARequest()).replace("115 mph", "120 mph"),
                         "If-Match",
                         first.headers().firstValue("ETag").orElseThrow());
         assertThat(second.statusCode()).as(second.body()).isEqualTo(201);
     }
 
-    private HttpResponse<String> perform(Operation operation, Map<String, String> variables)
-            throws Exception {
-        String body = operation.takesBody() ? read(operation.exampleOfABody()) : null;
-        return send(
-                operation.method(),
-                Story.path(operation, variables),
-                body,
-                Stream.concat(
-                                Stream.of("Content-Type", operation.takes()),
-                                Stream.of(Story.headers(operation)))
-                        .toArray(String[]::new));
+    private HttpResponse<byte[]> perform(
+            Operation operation, Media media, Map<String, String> variables) throws Exception {
+        List<String> headers = new ArrayList<>(List.of("Accept", media.type()));
+        headers.addAll(Story.headers(operation));
+        String body = null;
+        if (operation.takesBody()) {
+            body = read(operation.exampleOfARequest());
+            headers.addAll(List.of("Content-Type", operation.takes().type()));
+        }
+        return http.send(
+                request(
+                        operation.method(),
+                        Story.path(operation, variables),
+                        body,
+                        headers.toArray(new String[0])),
+                HttpResponse.BodyHandlers.ofByteArray());
     }
 
     private HttpResponse<String> send(
             String method, String path, @Nullable String body, String... headers)
             throws IOException, InterruptedException {
-        HttpRequest.Builder request =
-                HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
-                        .method(
-                                method,
-                                body == null
-                                        ? HttpRequest.BodyPublishers.noBody()
-                                        : HttpRequest.BodyPublishers.ofString(body));
-        if (headers.length > 0) {
-            request.headers(headers);
-        }
-        return http.send(request.build(), HttpResponse.BodyHandlers.ofString());
+        List<String> all = new ArrayList<>(List.of("Content-Type", "application/json"));
+        all.addAll(List.of(headers));
+        return http.send(
+                request(method, path, body, all.toArray(new String[0])),
+                HttpResponse.BodyHandlers.ofString());
+    }
+
+    private HttpRequest request(
+            String method, String path, @Nullable String body, String... headers) {
+        return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
+                .method(
+                        method,
+                        body == null
+                                ? HttpRequest.BodyPublishers.noBody()
+                                : HttpRequest.BodyPublishers.ofString(body))
+                .headers(headers)
+                .build();
     }
 
     private static String read(String example) throws IOException {

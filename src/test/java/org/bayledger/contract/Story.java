@@ -67,7 +67,7 @@ final class Story {
     }
 
     /**
-     * The path with its variables, and the query parameters that are required, by their examples.
+     * The path with its variables, and the query parameters that are required or have an example.
      */
     static String path(Operation operation, Map<String, String> variables) {
         String path =
@@ -79,10 +79,8 @@ final class Story {
                                                         match.group(1), match.group())));
         List<String> query = new ArrayList<>();
         for (JsonNode parameter : operation.node().path("parameters")) {
-            // those with an example are needed, if only for the form of answer that it shows
             if (parameter.get("in").asString().equals("query")
-                    && (parameter.path("required").asBoolean(false)
-                            || parameter.path("name").asString().equals("takeOff"))) {
+                    && (parameter.path("required").asBoolean(false) || parameter.has("example"))) {
                 query.add(
                         parameter.get("name").asString()
                                 + "="
@@ -93,13 +91,13 @@ final class Story {
     }
 
     /** The precondition of a first revision, where one is taken. */
-    static String[] headers(Operation operation) {
+    static List<String> headers(Operation operation) {
         for (JsonNode parameter : operation.node().path("parameters")) {
             if (parameter.get("name").asString().equals("If-None-Match")) {
-                return new String[] {"If-None-Match", "*"};
+                return List.of("If-None-Match", "*");
             }
         }
-        return new String[0];
+        return List.of();
     }
 
     /** An answer without what differs from run to run. */
