@@ -163,14 +163,17 @@ class SheetEndpoint {
 
     private Material read(String projectId, String number) {
         RecordedRevision revision = recorded.readWhole(projectId, number);
-        ReviewDocument document = Binder.bind(revision.document(), ReviewDocument.class);
-        UnitSystem units = document.unitsOrDefault();
+        UnitSystem units =
+                UnitSystem.US.name().equals(revision.document().get("units"))
+                        ? UnitSystem.US
+                        : UnitSystem.SI;
         SheetOrigin origin = SheetOrigin.of(revision);
         return new Material(
                 revision.document(),
                 revision.result(),
                 origin,
-                drawings -> SheetPictures.of(document, drawings, units, origin),
+                drawings ->
+                        SheetPictures.ofRecorded(revision.document(), drawings, units, origin),
                 units);
     }
 

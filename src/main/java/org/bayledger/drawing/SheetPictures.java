@@ -3,6 +3,10 @@ package org.bayledger.drawing;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
+import org.bayledger.check.Binder;
+import org.bayledger.check.Fault;
+import org.bayledger.check.FaultsException;
 import org.bayledger.check.Reporting;
 import org.bayledger.check.TraceLevel;
 import org.bayledger.quantity.UnitSystem;
@@ -62,17 +66,37 @@ record SheetPictures(String said, List<Picture> pictures) {
         return new SheetPictures(said(chosen, asked, bays), List.copyOf(pen.drawn()));
     }
 
-    /** The same of a document that was recorded, whose results are not those of today. */
-    static SheetPictures of(
-            ReviewDocument document,
+    /**
+     * The same of a document that was recorded, whose results are not those of today. Where today's
+     * engine refuses it nothing is drawn, and the sheet says so.
+     *
+     * @param document the document's tree
+     */
+    static SheetPictures ofRecorded(
+            Map<?, ?> document,
             @Nullable SheetDrawings asked,
             UnitSystem units,
             SheetOrigin origin) {
-        SheetDrawings chosen = SheetDrawings.chosen(asked, document.bays().size());
-        Reporting reporting = new Reporting(units, TraceLevel.GOVERNING);
-        return chosen == SheetDrawings.NONE
-                ? new SheetPictures(said(chosen, asked, 0), List.of())
-                : of(document, Review.run(document, reporting), asked, units, origin);
+        int bays = ResultTree.list(document, "bays").size();
+        SheetDrawings chosen = SheetDrawings.chosen(asked, bays);
+        if (chosen == SheetDrawings.NONE) {
+            return new SheetPictures(said(chosen, asked, bays), List.of());
+        }
+        try {
+            ReviewDocument bound = Binder.bind(document, ReviewDocument.class);
+            Reporting reporting = new Reporting(units, TraceLevel.GOVERNING);
+            return of(bound, Review.run(bound, reporting), asked, units, origin);
+        } catch (FaultsException refused) {
+            Fault first = refused.faults().get(0);
+            return new SheetPictures(
+                    "None: today's engine, "
+                            + Review.ENGINE_VERSION
+                            + ", refuses the document at "
+                            + first.pointer()
+                            + ": "
+                            + first.detail(),
+                    List.of());
+        }
     }
 
     private static String said(SheetDrawings chosen, @Nullable SheetDrawings asked, int bays) {

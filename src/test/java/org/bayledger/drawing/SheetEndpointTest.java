@@ -28,6 +28,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.bayledger.contract.RunningService;
+import org.bayledger.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.w3c.dom.Document;
@@ -146,6 +147,19 @@ class SheetEndpointTest {
         assertThat(SheetDrawings.chosen(SheetDrawings.ALL, 100)).isEqualTo(SheetDrawings.ALL);
         assertThat(SheetDrawings.chosen(null, 20)).isEqualTo(SheetDrawings.ALL);
         assertThat(SheetDrawings.chosen(null, 21)).isEqualTo(SheetDrawings.ELEVATIONS);
+    }
+
+    @Test
+    void documentThatTodaysEngineRefusesHasNoDrawingsAndSaysSo() throws Exception {
+        SheetPictures pictures =
+                SheetPictures.ofRecorded(
+                        ResultTree.of(
+                                demo().replace("\"115 mph\"", "\"9000 mph\"").getBytes(UTF_8)),
+                        null,
+                        UnitSystem.US,
+                        SheetOrigin.unrecorded("0"));
+        assertThat(pictures.hasPictures()).isFalse();
+        assertThat(pictures.said()).contains("refuses the document at /site/basicWindSpeed: ");
     }
 
     @Test
