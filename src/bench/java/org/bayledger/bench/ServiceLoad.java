@@ -164,8 +164,7 @@ final class ServiceLoad {
         Tower tower = new Tower(LITES);
         ReviewDocument document = tower.bound();
         byte[] request =
-                Connection.post(
-                        "/v1/reviews", tower.document().getBytes(StandardCharsets.UTF_8));
+                Connection.post("/v1/reviews", tower.document().getBytes(StandardCharsets.UTF_8));
         List<Double> engine = new ArrayList<>();
         List<Double> ratios = new ArrayList<>();
         long bytes = 0;

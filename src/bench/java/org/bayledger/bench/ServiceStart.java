@@ -68,8 +68,7 @@ final class ServiceStart {
                         .start();
         try (BufferedReader lines =
                 new BufferedReader(
-                        new InputStreamReader(
-                                service.getInputStream(), StandardCharsets.UTF_8))) {
+                        new InputStreamReader(service.getInputStream(), StandardCharsets.UTF_8))) {
             String line = "";
             while (!line.contains(READY)) {
                 line = Objects.requireNonNull(lines.readLine(), "the service did not start");

@@ -138,7 +138,8 @@ public class Comparer {
     private Comparison.Effect engineEffect(Side base, Reviewed today) {
         return new Comparison.Effect(
                 ResultChanges.verdicts(verdicts(base, Set.of()), today.verdicts()),
-                ResultChanges.notes(content(base.project(), base.revision().resultShell()), today.shell()));
+                ResultChanges.notes(
+                        content(base.project(), base.revision().resultShell()), today.shell()));
     }
 
     private @Nullable Reviewed today(Side side, List<Comparison.Refusal> refusals) {

@@ -73,8 +73,9 @@ class CanonicalizerTest {
         int kind = random.nextInt(depth == 0 ? 5 : 7);
         return switch (kind) {
             case 0 -> random.nextBoolean();
-            case 1 -> new BigDecimal(random.nextInt(2_000_000) - 1_000_000)
-                    .movePointLeft(random.nextInt(14));
+            case 1 ->
+                    new BigDecimal(random.nextInt(2_000_000) - 1_000_000)
+                            .movePointLeft(random.nextInt(14));
             case 2 -> random.nextGaussian() * Math.pow(10, random.nextInt(50) - 25);
             case 3 -> random.nextLong() >> random.nextInt(64);
             case 4 -> text();

@@ -66,8 +66,7 @@ class StandInReview {
                         Map.of("mark", "*", "items", List.of(Trees.text(bay, "id")), "text", text));
             }
         }
-        return new Reviewed(
-                Map.of("verdict", verdict, "bays", List.of(), "notes", notes), bays);
+        return new Reviewed(Map.of("verdict", verdict, "bays", List.of(), "notes", notes), bays);
     }
 
     private static Map<String, Object> bay(@Nullable Object bay) {
