@@ -7,8 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.infra.BenchmarkParams;
@@ -21,9 +23,24 @@ import org.openjdk.jmh.runner.options.VerboseMode;
 
 /**
  * Runs the benchmarks and prints one table: what, target, median, and how often the target is met.
- * One thread throughout, so a rate is that of one core.
+ * Rates are those of one thread, so of one core.
  */
 public final class Benchmarks {
+
+    /** What is measured as a whole, and prints its own lines. */
+    private interface Measured {
+        void run() throws IOException;
+    }
+
+    private static final Map<String, Measured> WHOLES = new LinkedHashMap<>();
+
+    static {
+        WHOLES.put(EngineReview.NAME, EngineReview::run);
+        WHOLES.put(ServiceLoad.NAME, ServiceLoad::run);
+        WHOLES.put(ServiceStart.NAME, ServiceStart::run);
+        WHOLES.put(LedgerRevisions.NAME, LedgerRevisions::run);
+        WHOLES.put(LedgerStorage.NAME, LedgerStorage::run);
+    }
 
     private Benchmarks() {}
 
@@ -32,11 +49,13 @@ public final class Benchmarks {
         String selection = arguments.length == 0 ? "." : arguments[0];
         System.out.println(machine());
         System.out.println(
-                "running; two minutes for what is timed, five to ten for the ledger's storage ...");
-        if (selected(LedgerStorage.NAME, selection)) {
-            LedgerStorage.run();
+                "running; two minutes for what is timed, ten to twenty for service and ledger ...");
+        for (Map.Entry<String, Measured> whole : WHOLES.entrySet()) {
+            if (selected(whole.getKey(), selection)) {
+                whole.getValue().run();
+            }
         }
-        if (LedgerStorage.NAME.equals(selection)) {
+        if (WHOLES.containsKey(selection)) {
             return;
         }
         List<RunResult> results =

@@ -45,7 +45,7 @@ final class EngineReview {
         List<Double> perLite = new ArrayList<>();
         for (int i = 0; i < documents.size(); i++) {
             int lites = lites(documents.get(i));
-            double median = median(seconds.get(i));
+            double median = Medians.of(seconds.get(i));
             perLite.add(median / lites);
             System.out.printf(
                     Locale.ROOT,
@@ -98,10 +98,5 @@ final class EngineReview {
         return document.bays().stream()
                 .mapToInt(bay -> bay.columns().size() * bay.rows().size())
                 .sum();
-    }
-
-    private static double median(List<Double> values) {
-        List<Double> sorted = values.stream().sorted().toList();
-        return (sorted.get((sorted.size() - 1) / 2) + sorted.get(sorted.size() / 2)) / 2;
     }
 }

@@ -14,6 +14,20 @@ final class Targets {
     /** Greatest cost per lite over the least, from 1,000 to 100,000 lites. */
     static final double FLAT = 1.1;
 
+    /** Of recording and of comparing revisions of 10,000 lites. */
+    static final double LEDGER_SECONDS = 1;
+
+    /** Throughput of a small check over that of a canned answer, and its 99th percentile. */
+    static final double SHARE_OF_CANNED = 0.7;
+
+    static final double TAIL_OF_CANNED = 3;
+
+    /** A review over HTTP over the engine's own time. */
+    static final double OVER_HTTP = 1.5;
+
+    /** From the command to the first answers, on a database that is there. */
+    static final double START_SECONDS = 8;
+
     private Targets() {}
 
     /** Operations per second. */

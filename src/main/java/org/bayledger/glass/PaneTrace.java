@@ -244,11 +244,13 @@ final class PaneTrace {
                 double si,
                 String formula,
                 String source) {
-            String numbered = meaning + " (pane " + pane + ")";
+            // few words for the panes of ten thousand lites: kept once
+            String numbered = (meaning + " (pane " + pane + ")").intern();
+            String indexed = (symbol + pane).intern();
             if (governs) {
-                trace.step(symbol + pane, numbered, dimension, si, formula, source);
+                trace.step(indexed, numbered, dimension, si, formula, source);
             } else {
-                trace.detail(symbol + pane, numbered, dimension, si, formula, source);
+                trace.detail(indexed, numbered, dimension, si, formula, source);
             }
         }
     }

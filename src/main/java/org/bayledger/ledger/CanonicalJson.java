@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.bayledger.check.Faults;
 import org.bayledger.check.Pointer;
-import org.erdtman.jcs.JsonCanonicalizer;
 import org.erdtman.jcs.NumberToJSON;
 import org.jspecify.annotations.Nullable;
+import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -31,8 +31,8 @@ final class CanonicalJson {
     /** The canonical bytes of JSON that this service wrote itself. */
     static byte[] bytes(byte[] json) {
         try {
-            return new JsonCanonicalizer(json).getEncodedUTF8();
-        } catch (IOException e) {
+            return Canonicalizer.canonical(json);
+        } catch (IOException | JacksonException e) {
             throw new IllegalStateException("What was written as JSON is not JSON", e);
         }
     }

@@ -124,8 +124,8 @@ public class Comparer {
 
     private Comparison.Recomputed recomputed(Side base, Side head) {
         List<Comparison.Refusal> refusals = new ArrayList<>();
-        Map<?, ?> baseToday = today(base, refusals);
-        Map<?, ?> headToday = today(head, refusals);
+        Reviewed baseToday = today(base, refusals);
+        Reviewed headToday = today(head, refusals);
         return new Comparison.Recomputed(
                 engine.version(),
                 baseToday == null ? null : engineEffect(base, baseToday),
@@ -135,13 +135,14 @@ public class Comparer {
                 refusals);
     }
 
-    private Comparison.Effect engineEffect(Side base, Map<?, ?> today) {
+    private Comparison.Effect engineEffect(Side base, Reviewed today) {
         return new Comparison.Effect(
-                ResultChanges.verdicts(verdicts(base, Set.of()), ItemVerdict.ofAll(today)),
-                ResultChanges.notes(content(base.project(), base.revision().resultShell()), today));
+                ResultChanges.verdicts(verdicts(base, Set.of()), today.verdicts()),
+                ResultChanges.notes(
+                        content(base.project(), base.revision().resultShell()), today.shell()));
     }
 
-    private @Nullable Map<?, ?> today(Side side, List<Comparison.Refusal> refusals) {
+    private @Nullable Reviewed today(Side side, List<Comparison.Refusal> refusals) {
         try {
             return engine.run(tree(wholes.document(side.project(), side.revision(), side.bays())));
         } catch (FaultsException refused) {

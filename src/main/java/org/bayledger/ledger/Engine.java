@@ -11,10 +11,10 @@ import java.util.function.Supplier;
  * @param review reads a document, and gives the review to be run on it; refuses a document that it
  *     can't review with a {@link org.bayledger.check.FaultsException} whose pointers start there
  */
-record Engine(String version, Function<Map<?, ?>, Supplier<Map<?, ?>>> review) {
+record Engine(String version, Function<Map<?, ?>, Supplier<Reviewed>> review) {
 
     /** Reviews a document at once. */
-    Map<?, ?> run(Map<?, ?> document) {
+    Reviewed run(Map<?, ?> document) {
         return review.apply(document).get();
     }
 }

@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import org.bayledger.check.StrictJson;
+import org.bayledger.quantity.Quantity;
+import org.bayledger.quantity.UnitSystem;
+import org.bayledger.review.ReviewItem;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,15 +38,21 @@ record ItemVerdict(String item, String check, String verdict, @Nullable BigDecim
         return verdicts;
     }
 
-    /** The verdicts in a whole set of results. */
-    static List<ItemVerdict> ofAll(Map<?, ?> result) {
-        return Trees.list(result, "bays").stream().flatMap(bay -> of(bay).stream()).toList();
+    /** The verdict on an item as its results hold it. */
+    static ItemVerdict of(ReviewItem item) {
+        return new ItemVerdict(
+                item.id(),
+                item.check(),
+                item.verdict().name(),
+                item.utilization() == null
+                        ? null
+                        : Quantity.number(item.utilization()).value(UnitSystem.SI));
     }
 
-    /** The digest of one bay's results. */
-    static byte[] digest(@Nullable Object bay) {
+    /** The digest of one bay's results, from the verdicts in them. */
+    static byte[] digest(List<ItemVerdict> verdicts) {
         return CanonicalJson.bytes(
-                of(bay).stream()
+                verdicts.stream()
                         .map(v -> Arrays.asList(v.item, v.check, v.verdict, v.utilization))
                         .toList());
     }

@@ -9,8 +9,10 @@ import org.bayledger.check.Reporting;
 import org.bayledger.check.StrictJson;
 import org.bayledger.check.TraceLevel;
 import org.bayledger.quantity.UnitSystem;
+import org.bayledger.review.BayResult;
 import org.bayledger.review.Review;
 import org.bayledger.review.ReviewDocument;
+import org.bayledger.review.ReviewResult;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import tools.jackson.databind.json.JsonMapper;
@@ -30,18 +32,31 @@ class LedgerConfiguration {
     }
 
     /** Results are recorded as they would be answered, in the document's own units. */
-    private static Supplier<Map<?, ?>> review(Map<?, ?> tree, JsonMapper json) {
+    private static Supplier<Reviewed> review(Map<?, ?> tree, JsonMapper json) {
         ReviewDocument document = Binder.bind(tree, ReviewDocument.class);
         UnitSystem units = document.unitsOrDefault();
         return () -> {
             Reporting reporting = new Reporting(units, TraceLevel.GOVERNING);
-            byte[] answer =
-                    json.writeValueAsBytes(new Answer<>(units, Review.run(document, reporting)));
+            ReviewResult result = Review.run(document, reporting);
             // canonical first: its numbers are short, however they were written
-            if (StrictJson.read(CanonicalJson.bytes(answer)) instanceof Map<?, ?> results) {
-                return results;
+            Object shell = StrictJson.read(canonical(json, units, result.withoutBays()));
+            if (shell instanceof Map<?, ?> properties) {
+                return new Reviewed(
+                        properties,
+                        result.bays().parallelStream().map(bay -> bay(json, units, bay)).toList());
             }
             throw new IllegalStateException("The review's answer is not a JSON object");
         };
+    }
+
+    private static Reviewed.Bay bay(JsonMapper json, UnitSystem units, BayResult bay) {
+        return new Reviewed.Bay(
+                bay.id(),
+                new Content(canonical(json, units, bay)),
+                bay.items().stream().map(ItemVerdict::of).toList());
+    }
+
+    private static byte[] canonical(JsonMapper json, UnitSystem units, Object answer) {
+        return CanonicalJson.bytes(json.writeValueAsBytes(new Answer<>(units, answer)));
     }
 }

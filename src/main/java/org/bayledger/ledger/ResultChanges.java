@@ -19,9 +19,9 @@ final class ResultChanges {
     private record Key(String item, String check) {}
 
     /** Whole sets of results. */
-    static Comparison.Effect between(Map<?, ?> base, Map<?, ?> head) {
+    static Comparison.Effect between(Reviewed base, Reviewed head) {
         return new Comparison.Effect(
-                verdicts(ItemVerdict.ofAll(base), ItemVerdict.ofAll(head)), notes(base, head));
+                verdicts(base.verdicts(), head.verdicts()), notes(base.shell(), head.shell()));
     }
 
     /** Verdicts and utilizations that moved. */

@@ -41,31 +41,30 @@ record Submission(
         CanonicalJson.requireExactNumbers(body, "", faults);
         RevisionRequest request = request(body, faults);
         Map<?, ?> document = document(body, faults);
-        Supplier<Map<?, ?>> review = document == null ? null : review(document, engine, faults);
+        Supplier<Reviewed> review = document == null ? null : review(document, engine, faults);
         faults.throwIfAny();
         if (request == null || document == null || review == null) {
             throw new IllegalStateException("nothing read and nothing wrong");
         }
-        Map<?, ?> result = review.get();
+        Reviewed result = review.get();
         Parts documentParts = Parts.of(document);
-        Parts resultParts = Parts.of(result);
+        Parts resultParts = result.parts();
         if (!ids(documentParts).equals(ids(resultParts))) {
             throw new IllegalStateException("The results are not of the document's bays");
         }
         return new Submission(
                 request.author(),
                 request.reason(),
-                String.valueOf(result.get("verdict")),
+                result.verdict(),
                 documentParts,
                 resultParts,
-                digests(result, resultParts));
+                digests(result));
     }
 
-    private static Map<String, byte[]> digests(Map<?, ?> result, Parts parts) {
-        List<?> bays = Trees.list(result, "bays");
+    private static Map<String, byte[]> digests(Reviewed result) {
         Map<String, byte[]> digests = new HashMap<>();
-        for (int i = 0; i < bays.size(); i++) {
-            digests.put(parts.bays().get(i).content().hash(), ItemVerdict.digest(bays.get(i)));
+        for (Reviewed.Bay bay : result.bays()) {
+            digests.put(bay.content().hash(), ItemVerdict.digest(bay.verdicts()));
         }
         return digests;
     }
@@ -87,7 +86,7 @@ record Submission(
         return document instanceof Map<?, ?> object ? object : null;
     }
 
-    private static @Nullable Supplier<Map<?, ?>> review(
+    private static @Nullable Supplier<Reviewed> review(
             Map<?, ?> document, Engine engine, Faults faults) {
         try {
             return engine.review().apply(document);

@@ -188,7 +188,9 @@ class Verifier {
                 byte[] digest = digests.get(hash);
                 if (digest != null
                         && results.contains(hash)
-                        && !Arrays.equals(digest, ItemVerdict.digest(StrictJson.read(bytes)))) {
+                        && !Arrays.equals(
+                                digest,
+                                ItemVerdict.digest(ItemVerdict.of(StrictJson.read(bytes))))) {
                     return "the verdicts stored in short for results "
                             + hash
                             + " are not those in the results";

@@ -50,6 +50,22 @@ public record ReviewResult(
         cautions = List.copyOf(cautions);
     }
 
+    /** The same without what was found bay for bay. */
+    public ReviewResult withoutBays() {
+        return new ReviewResult(
+                engineVersion,
+                verdict,
+                governing,
+                windSchedule,
+                elevationZones,
+                windTrace,
+                notes,
+                List.of(),
+                findings,
+                notChecked,
+                cautions);
+    }
+
     /**
      * The item that governs a check: the one with the worst verdict, and of those the greatest
      * utilization.

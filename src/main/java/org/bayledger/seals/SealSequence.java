@@ -104,14 +104,16 @@ final class SealSequence {
                 stage.step(),
                 stage.title(),
                 types,
-                practice.preparation(sealant),
-                practice.primer(sealant),
-                practice.weather(sealant),
-                types.stream().map(SealInstructions::tooling).collect(Collectors.joining(" "))
-                        + " "
-                        + practice.tooling(sealant),
-                practice.cure(sealant),
-                hold,
+                // the same words for every frame of a wall: kept once
+                practice.preparation(sealant).intern(),
+                practice.primer(sealant).intern(),
+                practice.weather(sealant).intern(),
+                (types.stream().map(SealInstructions::tooling).collect(Collectors.joining(" "))
+                                + " "
+                                + practice.tooling(sealant))
+                        .intern(),
+                practice.cure(sealant).intern(),
+                hold == null ? null : hold.intern(),
                 obstacles);
     }
 

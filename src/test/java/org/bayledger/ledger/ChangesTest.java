@@ -3,6 +3,7 @@ package org.bayledger.ledger;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.bayledger.check.StrictJson;
@@ -97,7 +98,7 @@ class ChangesTest {
                           {"mark":"*","items":["N/lite/1-1"],"text":"blocks at tenth points"},
                           {"mark":"2","items":["N/lite/2-2","N/lite/3-3"],"text":"shims"},
                           {"mark":"4","items":["N/anchor/L9"],"text":"slotted anchor"}]}""";
-        Comparison.Effect effect = ResultChanges.between(tree(base), tree(head));
+        Comparison.Effect effect = ResultChanges.between(reviewed(base), reviewed(head));
         assertThat(effect.verdicts())
                 .extracting(Comparison.VerdictChange::toString)
                 .containsExactly(
@@ -125,5 +126,17 @@ class ChangesTest {
 
     private static Map<?, ?> tree(String json) {
         return (Map<?, ?>) java.util.Objects.requireNonNull(StrictJson.read(json.getBytes(UTF_8)));
+    }
+
+    private static Reviewed reviewed(String json) {
+        List<Reviewed.Bay> bays = new ArrayList<>();
+        for (Object bay : Trees.present(Trees.list(tree(json), "bays"))) {
+            bays.add(
+                    new Reviewed.Bay(
+                            Trees.text(bay, "id"),
+                            new Content(CanonicalJson.bytes(bay)),
+                            ItemVerdict.of(bay)));
+        }
+        return new Reviewed(tree(json), bays);
     }
 }

@@ -32,14 +32,14 @@ class StandInReview {
         return new Engine(VERSION, StandInReview::review);
     }
 
-    private static Supplier<Map<?, ?>> review(Map<?, ?> document) {
+    private static Supplier<Reviewed> review(Map<?, ?> document) {
         if (document.containsKey("refused")) {
             throw FaultsException.outOfRange("/refused", "is outside the rules");
         }
         return () -> results(document);
     }
 
-    private static Map<?, ?> results(Map<?, ?> document) {
+    private static Reviewed results(Map<?, ?> document) {
         if (document.containsKey("waits")) {
             started.countDown();
             try {
@@ -48,12 +48,16 @@ class StandInReview {
                 throw new IllegalStateException(e);
             }
         }
-        List<Object> bays = new ArrayList<>();
+        List<Reviewed.Bay> bays = new ArrayList<>();
         List<Object> notes = new ArrayList<>();
         String verdict = "SATISFIED";
         for (Object bay : Trees.present(Trees.list(document, "bays"))) {
             Map<String, Object> result = bay(bay);
-            bays.add(result);
+            bays.add(
+                    new Reviewed.Bay(
+                            Trees.text(result, "id"),
+                            new Content(CanonicalJson.bytes(result)),
+                            ItemVerdict.of(result)));
             if ("EXCEEDED".equals(result.get("verdict"))) {
                 verdict = "EXCEEDED";
             }
@@ -62,7 +66,7 @@ class StandInReview {
                         Map.of("mark", "*", "items", List.of(Trees.text(bay, "id")), "text", text));
             }
         }
-        return Map.of("verdict", verdict, "bays", bays, "notes", notes);
+        return new Reviewed(Map.of("verdict", verdict, "bays", List.of(), "notes", notes), bays);
     }
 
     private static Map<String, Object> bay(@Nullable Object bay) {
