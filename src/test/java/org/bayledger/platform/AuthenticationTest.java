@@ -325,6 +325,12 @@ class AuthenticationTest {
         if (path.endsWith("/comparisons")) {
             return path + "?base=1&head=1";
         }
+        if (path.endsWith("/history")) {
+            return path + "?bay=N-01";
+        }
+        if (path.endsWith("/take-offs")) {
+            return path + "?takeOff=GLASS";
+        }
         return path.endsWith("/drawings") && path.contains("/revisions/")
                 ? path + "?drawing=WIND_ZONES&elevation=N"
                 : path;
