@@ -108,8 +108,9 @@ final class AssembledPlaces {
             double up = place.side() == Edge.TOP ? -1 : 1;
             return new double[] {BESIDE + head * NEXT_HEAD, up * (ROW + 1)};
         }
-        boolean corner = seen.containsKey(
-                List.of(JointType.FRAME_CORNER, place.x(), place.y(), side(place.side())));
+        boolean corner =
+                seen.containsKey(
+                        List.of(JointType.FRAME_CORNER, place.x(), place.y(), side(place.side())));
         return new double[] {
             right * (BESIDE - 1 + head * NEXT_HEAD), corner ? down * (ROW + 6) : 5.4
         };

@@ -14,9 +14,9 @@ import org.bayledger.seals.WallSystem;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the joints of a frame lie; those of walls that come in units or storeys are found by
- * {@link AssembledPlaces}. In a stick-built frame, from the same grid and details from which the
- * check counts them: joints at the ends of horizontals beside each crossing, plates cut to their stock
+ * Where the joints of a frame lie; those of walls that come in units or storeys are found by {@link
+ * AssembledPlaces}. In a stick-built frame, from the same grid and details from which the check
+ * counts them: joints at the ends of horizontals beside each crossing, plates cut to their stock
  * length from the left and from the sill up, fasteners along the edges at equal distances. Of types
  * that are not here nobody knows where they lie.
  */

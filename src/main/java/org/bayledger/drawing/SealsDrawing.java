@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import org.bayledger.check.Finding;
 import org.bayledger.drawing.JointMark.Place;
 import org.bayledger.review.ReviewItem;
-import org.bayledger.seals.JointType;
 import org.bayledger.seals.SealJoint;
 import org.bayledger.seals.SealsRequest;
 import org.bayledger.seals.SealsResult;

@@ -172,8 +172,7 @@ class SheetEndpoint {
                 revision.document(),
                 revision.result(),
                 origin,
-                drawings ->
-                        SheetPictures.ofRecorded(revision.document(), drawings, units, origin),
+                drawings -> SheetPictures.ofRecorded(revision.document(), drawings, units, origin),
                 units);
     }
 
