@@ -19,6 +19,9 @@ import org.bayledger.wind.SitePressures;
  */
 final class FindingSchedule {
 
+    /** Pairs of bays on one another that are named; a job with more has another trouble. */
+    private static final int MOST_OVERLAPS = 200;
+
     /** Narrower than any column, m: not a piece of wall but a slip in an offset. */
     private static final double NO_COLUMN = 0.05;
 
@@ -208,6 +211,7 @@ final class FindingSchedule {
         for (Layout.Placed placed : context.layout.all()) {
             byFace.computeIfAbsent(placed.bay().elevation(), face -> new ArrayList<>()).add(placed);
         }
+        int found = 0;
         for (List<Layout.Placed> face : byFace.values()) {
             face.sort(Comparator.comparingDouble(Layout.Placed::left));
             for (int a = 0; a < face.size(); a++) {
@@ -236,6 +240,19 @@ final class FindingSchedule {
                                                 + " share one."),
                                 "/bays/" + right.index() + "/offset");
                     } else if (common > Layout.TOUCH && gap < -Layout.TOUCH) {
+                        if (found == MOST_OVERLAPS) {
+                            merge(
+                                    Finding.action(
+                                            "BAYS_OVERLAP",
+                                            "",
+                                            "More bays than these "
+                                                    + MOST_OVERLAPS
+                                                    + " pairs stand on the same piece of wall:"
+                                                    + " correct these first."),
+                                    "/bays/" + right.index() + "/offset");
+                            return;
+                        }
+                        found++;
                         merge(
                                 Finding.action(
                                         "BAYS_OVERLAP",

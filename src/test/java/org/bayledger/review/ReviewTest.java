@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -410,6 +411,29 @@ class ReviewTest {
         ReviewResult result = review(crowded);
         assertThat(codes(result, "")).contains("BAYS_OVERLAP");
         assertThat(result.verdict()).isEqualTo(Verdict.UNDETERMINED);
+    }
+
+    /** Fifty bays on one place are 1,225 pairs: the first ones are named, and that there are more. */
+    @Test
+    void aCrowdOfBaysOnOnePlaceIsNotNamedPairByPair() {
+        Map<String, Object> crowded = demo(2);
+        Map<String, Object> bay = element(crowded, "bays", 0);
+        List<Object> bays = new ArrayList<>();
+        for (int i = 0; i < 50; i++) {
+            Map<String, Object> one = new LinkedHashMap<>();
+            for (String name : List.of("elevation", "offset", "sill", "columns", "rows")) {
+                one.put(name, bay.get(name));
+            }
+            one.put("id", "C-" + i);
+            bays.add(one);
+        }
+        crowded.put("bays", bays);
+        List<ReviewResult.ReviewFinding> overlaps =
+                review(crowded).findings().stream()
+                        .filter(finding -> finding.code().equals("BAYS_OVERLAP"))
+                        .toList();
+        assertThat(overlaps).hasSize(201);
+        assertThat(overlaps).filteredOn(f -> f.text().contains("correct these first")).hasSize(1);
     }
 
     @Test
