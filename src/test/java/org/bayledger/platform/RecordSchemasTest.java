@@ -73,7 +73,8 @@ class RecordSchemasTest {
         schemas.of(type(Whole.class), Direction.REQUEST);
         Map<String, Schema<?>> components = schemas.components();
         assertThat(components.keySet())
-                .containsExactly("Piece", "Quantity", "QuantityInput", "Verdict", "Whole");
+                .containsExactly(
+                        "NumberInput", "Piece", "Quantity", "QuantityInput", "Verdict", "Whole");
         assertThat(json(components, "Whole"))
                 .contains("\"additionalProperties\":false")
                 .contains("\"required\":[\"name\",\"others\",\"ratio\",\"width\"]")
