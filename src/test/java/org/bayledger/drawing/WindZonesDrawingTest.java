@@ -254,9 +254,9 @@ class WindZonesDrawingTest {
                 .contains("(1)", "(60)");
         assertThat(Walls.drawn(Walls.wall(100, 98, 10, 1, 10, 14)).texts())
                 .contains("N-0000", "N-0009");
-        Drawn crowded = Walls.drawn(Walls.wall(900, 900, 90, 75, 10, 12));
+        Drawn crowded = Walls.drawn(Walls.wall(900, 900, 90, 50, 10, 12));
         assertThat(String.join(" ", crowded.texts()))
-                .containsPattern("\\d+ of 6750 bays are too small here to be named\\.");
+                .containsPattern("\\d+ of 4500 bays are too small here to be named\\.");
     }
 
     @Test
