@@ -413,7 +413,9 @@ class ReviewTest {
         assertThat(result.verdict()).isEqualTo(Verdict.UNDETERMINED);
     }
 
-    /** Fifty bays on one place are 1,225 pairs: the first ones are named, and that there are more. */
+    /**
+     * Fifty bays on one place are 1,225 pairs: the first ones are named, and that there are more.
+     */
     @Test
     void aCrowdOfBaysOnOnePlaceIsNotNamedPairByPair() {
         Map<String, Object> crowded = demo(2);
