@@ -76,7 +76,7 @@ final class SealantCsv {
                         null,
                         null,
                         sealant.use(),
-                        sealant.name(),
+                        CsvText.cell(sealant.name()),
                         plain(sealant.volume(), units),
                         plain(sealant.volumeWithWaste(), units),
                         sealant.cartridges(),
