@@ -15,6 +15,7 @@ import org.bayledger.review.ReviewDocument;
 import org.bayledger.review.ReviewResult;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What the ledger is built on besides the database. */
@@ -28,7 +29,13 @@ class LedgerConfiguration {
 
     @Bean
     Engine engine(JsonMapper json) {
-        return new Engine(Review.ENGINE_VERSION, tree -> review(tree, json));
+        // in order already, as far as it can, so that little is left to be put in order
+        JsonMapper inOrder =
+                json.rebuild()
+                        .enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+                        .disable(MapperFeature.SORT_CREATOR_PROPERTIES_FIRST)
+                        .build();
+        return new Engine(Review.ENGINE_VERSION, tree -> review(tree, inOrder));
     }
 
     /** Results are recorded as they would be answered, in the document's own units. */

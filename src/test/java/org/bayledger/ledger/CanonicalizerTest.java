@@ -55,7 +55,22 @@ class CanonicalizerTest {
 
     @Test
     void refusesAPropertyTwiceAndNumbersThatNoDoubleHolds() {
-        for (String json : List.of("{\"a\":1,\"b\":2,\"a\":1}", "[1e999]", "[1][2]")) {
+        for (String json :
+                List.of(
+                        "{\"a\":1,\"b\":2,\"a\":1}",
+                        "{\"a\":1,\"a\":1}",
+                        "[1e999]",
+                        "[1][2]",
+                        "",
+                        "[1",
+                        "[1,]",
+                        "{\"a\" 1}",
+                        "{a:1}",
+                        "{1:1}",
+                        "nul",
+                        "truth",
+                        "\"open",
+                        "\"a\tb\"")) {
             assertThatThrownBy(() -> CanonicalJson.bytes(json.getBytes(StandardCharsets.UTF_8)))
                     .isInstanceOf(IllegalStateException.class);
         }
