@@ -1,0 +1,10 @@
+-- Contents are compressed by LZ4 where the server was built with it: about as small as with the
+-- older method, and several times as fast. What is stored reads the same.
+DO $$
+BEGIN
+    ALTER TABLE content ALTER COLUMN bytes SET COMPRESSION lz4;
+EXCEPTION
+    WHEN feature_not_supported THEN
+        RAISE NOTICE 'LZ4 is not available: contents keep the standard compression';
+END
+$$;
