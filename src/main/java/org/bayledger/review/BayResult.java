@@ -16,4 +16,8 @@ public record BayResult(String id, Verdict verdict, List<ReviewItem> items) {
     public BayResult {
         items = List.copyOf(items);
     }
+
+    BayResult verdictsOnly() {
+        return new BayResult(id, verdict, items.stream().map(ReviewItem::verdictOnly).toList());
+    }
 }

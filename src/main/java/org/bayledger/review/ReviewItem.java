@@ -35,6 +35,10 @@ public record ReviewItem(
         findings = List.copyOf(findings);
     }
 
+    ReviewItem verdictOnly() {
+        return new ReviewItem(id, check, verdict, utilization, null, null, null, List.of());
+    }
+
     /**
      * The wind that an item sees.
      *

@@ -52,6 +52,15 @@ public record ReviewResult(
 
     /** The same without what was found bay for bay. */
     public ReviewResult withoutBays() {
+        return with(List.of());
+    }
+
+    /** The same with nothing of each item but its verdict and utilization. */
+    ReviewResult verdictsOnly() {
+        return with(bays.stream().map(BayResult::verdictsOnly).toList());
+    }
+
+    private ReviewResult with(List<BayResult> bays) {
         return new ReviewResult(
                 engineVersion,
                 verdict,
@@ -60,7 +69,7 @@ public record ReviewResult(
                 elevationZones,
                 windTrace,
                 notes,
-                List.of(),
+                bays,
                 findings,
                 notChecked,
                 cautions);

@@ -89,6 +89,17 @@ class ReviewerStoryTest {
         assertThat(verdicts(metric)).hasSizeGreaterThan(100).isEqualTo(verdicts(review));
         assertThat(item(metric, WEAK).at("/result/maxMoment/unit").asString()).isEqualTo("kN*m");
 
+        // A large job may be asked for its verdicts alone.
+        Answer brief = curl.post("/v1/reviews?detail=VERDICTS", issued);
+        assertThat(verdicts(brief)).isEqualTo(verdicts(review));
+        assertThat(item(brief, WEAK).path("utilization").asDouble())
+                .isEqualTo(weak.path("utilization").asDouble());
+        assertThat(item(brief, WEAK).path("result").isNull()).isTrue();
+        assertThat(brief.body().path("findings")).isEqualTo(review.body().path("findings"));
+        assertThat(brief.body().path("notes")).isEqualTo(review.body().path("notes"));
+        assertThat(brief.body().toString().length())
+                .isLessThan(review.body().toString().length() / 5);
+
         // What is reviewed is recorded.
         String name = "{\"name\":\"Quillmoor Civic Library\"}";
         Answer created = curl.post("/v1/projects", name);
