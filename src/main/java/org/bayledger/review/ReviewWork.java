@@ -9,15 +9,16 @@ import org.jspecify.annotations.Nullable;
 /**
  * How much work a document asks of its review, known before it begins. The unit is the check of one
  * lite with the search of its remedies, 0.7 ms of one core of an Intel Xeon; the limits keep a
- * review under a minute of such a core, and its answer under some hundred megabytes.
+ * review under a minute of such a core, and its answer under some hundred megabytes. On a larger
+ * machine the system property {@code bayledger.review.most-lites} raises both.
  */
 final class ReviewWork {
 
     /** Lites that one review may hold; what it answers grows with them. */
-    static final int MOST_LITES = 20_000;
+    static final int MOST_LITES = Integer.getInteger("bayledger.review.most-lites", 20_000);
 
     /** Units of work that one review may ask for. */
-    static final int MOST = 60_000;
+    static final int MOST = 4 * MOST_LITES;
 
     /** A climate of a sealed unit, in which each pane's plate is solved directly. */
     private static final int CLIMATE = 12;

@@ -57,9 +57,9 @@ class ReviewDocumentTest {
         grid(enough, 140, 142);
         assertThat(document(enough).bays()).hasSize(5);
 
-        // 150 x 10 lites of a sealed unit with four climates: 1500 (1 + 4 x 12) = 73 500
+        // 170 x 10 lites of a sealed unit with four climates: 1700 (1 + 4 x 12) = 83 300
         Map<String, Object> dear = demo(1);
-        grid(dear, 150, 10);
+        grid(dear, 170, 10);
         Map<String, Object> glass = element(dear, "glassTypes", 0);
         Map<String, Object> climate =
                 Map.of(
