@@ -40,8 +40,13 @@ final class AnchorageTrace {
             }
         }
         for (int j = 0; j < joints.size(); j++) {
+            if (j != governing && !trace.detailed()) {
+                continue;
+            }
             String at = " " + (j + 1);
             JointMovement m = movements.get(j);
+            MovementSum closing = m.closing();
+            MovementSum opening = m.opening();
             step(
                     trace,
                     j == governing,
@@ -57,7 +62,7 @@ final class AnchorageTrace {
                     "dT+" + at,
                     "closing from warming",
                     Dimension.LENGTH,
-                    m.closing().of(Cause.THERMAL),
+                    closing.of(Cause.THERMAL),
                     "alpha L (Tmax - Tinst)",
                     METAL);
             step(
@@ -66,7 +71,7 @@ final class AnchorageTrace {
                     "dT-" + at,
                     "opening from cooling",
                     Dimension.LENGTH,
-                    m.opening().of(Cause.THERMAL),
+                    opening.of(Cause.THERMAL),
                     "alpha L (Tinst - Tmin)",
                     METAL);
             step(
@@ -75,9 +80,9 @@ final class AnchorageTrace {
                     "closing" + at,
                     "closing from the installed state",
                     Dimension.LENGTH,
-                    m.closing().total(),
+                    closing.total(),
                     "plain sum: dT+ + slab above loaded + column shortening"
-                            + creep(m.closing(), " + creep of the slab above and of the columns"),
+                            + creep(closing, " + creep of the slab above and of the columns"),
                     "statics");
             step(
                     trace,
@@ -85,9 +90,9 @@ final class AnchorageTrace {
                     "opening" + at,
                     "opening from the installed state",
                     Dimension.LENGTH,
-                    m.opening().total(),
+                    opening.total(),
                     "plain sum: dT- + slab below loaded"
-                            + creep(m.opening(), " + creep of the slab below"),
+                            + creep(opening, " + creep of the slab below"),
                     "statics");
             Double required = m.requiredWidth();
             if (required != null) {

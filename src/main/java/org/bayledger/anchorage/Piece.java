@@ -41,7 +41,13 @@ record Piece(@Nullable Double bottom, @Nullable Double top, List<Anchor> anchors
 
     /** The anchors that carry its weight, from the lowest up. */
     List<Anchor> fixed() {
-        return anchors.stream().filter(Anchor::isFixed).toList();
+        List<Anchor> fixed = new ArrayList<>();
+        for (Anchor anchor : anchors) {
+            if (anchor.isFixed()) {
+                fixed.add(anchor);
+            }
+        }
+        return fixed;
     }
 
     /** Whether it runs on beyond what was given. */
@@ -56,9 +62,16 @@ record Piece(@Nullable Double bottom, @Nullable Double top, List<Anchor> anchors
 
     /** The nearest of some anchors, or null where there are none. */
     static @Nullable Anchor nearest(List<Anchor> anchors, double elevation) {
-        return anchors.stream()
-                .min(Comparator.comparingDouble(a -> Math.abs(a.elevation() - elevation)))
-                .orElse(null);
+        Anchor nearest = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Anchor anchor : anchors) {
+            double distance = Math.abs(anchor.elevation() - elevation);
+            if (distance < least) {
+                nearest = anchor;
+                least = distance;
+            }
+        }
+        return nearest;
     }
 
     /**

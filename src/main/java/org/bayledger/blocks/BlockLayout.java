@@ -33,7 +33,16 @@ record BlockLayout(List<Double> own, List<Double> second) {
 
     /** Whether every block stands between the ends of a span in m. */
     boolean on(double span) {
-        return all().stream().allMatch(at -> at > 0 && at < span);
+        return within(own, span) && within(second, span);
+    }
+
+    private static boolean within(List<Double> blocks, double span) {
+        for (double at : blocks) {
+            if (at <= 0 || at >= span) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** All blocks, from the left. */

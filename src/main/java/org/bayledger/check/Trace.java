@@ -39,9 +39,12 @@ public final class Trace {
             double si,
             String formula,
             String source) {
-        return level == TraceLevel.ALL
-                ? step(symbol, meaning, dimension, si, formula, source)
-                : this;
+        return detailed() ? step(symbol, meaning, dimension, si, formula, source) : this;
+    }
+
+    /** Whether steps are kept that the governing result does not rest on. */
+    public boolean detailed() {
+        return level == TraceLevel.ALL;
     }
 
     public List<TraceStep> steps() {

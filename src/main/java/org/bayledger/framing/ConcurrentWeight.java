@@ -72,31 +72,74 @@ record ConcurrentWeight(
     }
 
     /**
-     * The greatest sum along the member of both moments over their allowable ones, found on the one
-     * beam that carries both loads, each over its allowable moment, with equal and with opposite
-     * signs: |a| + |b| is the greater of |a + b| and |a - b|. Of one rigidity throughout, a beam's
-     * moments do not depend on it; beside steel the greatest of each are added, which is never
-     * less.
+     * This weight and the wind on one member.
+     *
+     * @param wind answer of the beam to the wind alone; null beside steel
+     * @param weight its answer to the weight alone, cut at the same places; null likewise
+     * @param windMoment greatest moment from wind in the aluminum, N m
+     * @param weightUse greatest moment from weight over its allowable one
+     * @param weighed one over the allowable moment about the axis of the weight, 1/(N m)
      */
-    double together(
+    record Together(
+            @Nullable BeamSolution wind,
+            @Nullable BeamSolution weight,
+            double windMoment,
+            double weightUse,
+            double weighed) {
+
+        /**
+         * The greatest sum along the member of both moments over their allowable ones, found on the
+         * one beam that carries both loads, each over its allowable moment, with equal and with
+         * opposite signs: |a| + |b| is the greater of |a + b| and |a - b|. Beside steel the
+         * greatest of each are added, which is never less.
+         *
+         * @param allowed allowable moment under wind, N m
+         */
+        double over(double allowed) {
+            if (wind == null || weight == null) {
+                return windMoment / allowed + weightUse;
+            }
+            return Math.max(
+                    Math.abs(summed(wind, 1 / allowed, weight, weighed)),
+                    Math.abs(summed(wind, 1 / allowed, weight, -weighed)));
+        }
+
+        private static double summed(
+                BeamSolution wind, double factor, BeamSolution weight, double otherFactor) {
+            return wind.superposed(factor, weight, otherFactor).greatestMoment().value();
+        }
+    }
+
+    /**
+     * With the wind on the member. Of one rigidity throughout, a beam's moments do not depend on
+     * it, so that each load is solved once.
+     *
+     * @param windMoment greatest moment from wind in the aluminum, N m
+     */
+    Together with(
             FramingRequest request,
             List<BeamLoad> wind,
             @Nullable Reinforcement steel,
-            double windMoment,
-            double allowed) {
+            double windMoment) {
         double weighed = allowableMoment == null ? 0 : 1 / allowableMoment;
         if (steel != null) {
-            return windMoment / allowed + moment * weighed;
+            return new Together(null, null, windMoment, moment * weighed, weighed);
         }
-        double greatest = 0;
-        for (double sign : new double[] {1, -1}) {
-            List<BeamLoad> both = new ArrayList<>();
-            wind.forEach(load -> both.add(scaled(load, 1 / allowed)));
-            loads.forEach(load -> both.add(scaled(load, sign * weighed)));
-            double sum = Math.abs(solve(request, both).greatestMoment().value());
-            greatest = Math.max(greatest, sum);
+        return new Together(
+                solve(request, beside(wind, loads)),
+                solve(request, beside(loads, wind)),
+                windMoment,
+                moment * weighed,
+                weighed);
+    }
+
+    /** Loads, with the places of others. */
+    private static List<BeamLoad> beside(List<BeamLoad> loads, List<BeamLoad> others) {
+        List<BeamLoad> both = new ArrayList<>(loads);
+        for (BeamLoad other : others) {
+            both.add(withoutIntensity(other));
         }
-        return greatest;
+        return both;
     }
 
     private static BeamSolution solve(FramingRequest request, List<BeamLoad> loads) {
@@ -105,13 +148,12 @@ record ConcurrentWeight(
                         request.length(), request.supports(), request.splices(), 1, null, loads));
     }
 
-    private static BeamLoad scaled(BeamLoad load, double factor) {
+    private static BeamLoad withoutIntensity(BeamLoad load) {
         if (load instanceof BeamLoad.Distributed spread) {
-            return new BeamLoad.Distributed(
-                    spread.from(), spread.to(), factor * spread.atFrom(), factor * spread.atTo());
+            return new BeamLoad.Distributed(spread.from(), spread.to(), 0, 0);
         }
         if (load instanceof BeamLoad.Force force) {
-            return new BeamLoad.Force(force.at(), factor * force.force());
+            return new BeamLoad.Force(force.at(), 0);
         }
         throw new IllegalArgumentException("no member carries " + load);
     }

@@ -119,7 +119,8 @@ record MemberStress(
                 BendingStrength.origin(section, allowables.get(0).limitState()),
                 BendingStrength.source(allowables.get(0).limitState()));
         if (weight != null && weight.allowableMoment() != null) {
-            double together = weight.together(request, loads, inside, moment, modulus * allowable);
+            ConcurrentWeight.Together both = weight.with(request, loads, inside, moment);
+            double together = both.over(modulus * allowable);
             trace.step(
                     "f/F + f2/F2",
                     "greatest sum of both bending stresses over their allowable ones",
@@ -132,13 +133,7 @@ record MemberStress(
             Double required =
                     RequiredModulus.least(
                             modulus,
-                            other ->
-                                    weight.together(
-                                            request,
-                                            loads,
-                                            inside,
-                                            most,
-                                            other * allowableWith.applyAsDouble(other)));
+                            other -> both.over(other * allowableWith.applyAsDouble(other)));
             return new MemberStress(bending, together, required, allowables, dead, steel);
         }
         double concurrent =

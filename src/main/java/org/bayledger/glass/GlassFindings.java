@@ -96,14 +96,15 @@ final class GlassFindings {
         int pane = sums.governingPane();
         boolean failed = sums.strengthUtilization() > 1;
         String text =
-                "Pane %d governs: the lite resists %s and the %s design pressure is %s."
-                        .formatted(
-                                pane + 1,
-                                reporting.text(Dimension.PRESSURE, sums.loadResistance()),
-                                sums.governingSign() == PressureSign.POSITIVE
-                                        ? "positive"
-                                        : "negative",
-                                reporting.text(Dimension.PRESSURE, sums.load().greatest()));
+                "Pane "
+                        + (pane + 1)
+                        + " governs: the lite resists "
+                        + reporting.text(Dimension.PRESSURE, sums.loadResistance())
+                        + " and the "
+                        + (sums.governingSign() == PressureSign.POSITIVE ? "positive" : "negative")
+                        + " design pressure is "
+                        + reporting.text(Dimension.PRESSURE, sums.load().greatest())
+                        + ".";
         String pointer = GlassRequest.panePointer(pane);
         if (failed) {
             verdict = verdict.and(Verdict.EXCEEDED);

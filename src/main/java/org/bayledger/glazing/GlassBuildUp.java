@@ -47,7 +47,11 @@ public record GlassBuildUp(
 
     /** Mass per area, from nominal thicknesses, interlayers included, spacers not, kg/m2. */
     public double areaMass() {
-        return panes.stream().mapToDouble(Pane::areaMass).sum();
+        double mass = 0;
+        for (Pane pane : panes) {
+            mass += pane.areaMass();
+        }
+        return mass;
     }
 
     /** Nominal thickness from outer face to inner face, cavities included, m. */

@@ -1,6 +1,6 @@
 package org.bayledger.glazing;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -41,7 +41,10 @@ public enum NominalThickness {
     /** How far a text may lie from a designation for rounding of inches (0.313 in), m. */
     private static final double ROUNDING = 0.015e-3;
 
+    private static final List<NominalThickness> ALL = List.of(values());
+
     private final double millimetres;
+    private final String metricText;
     private final int numerator;
     private final int denominator;
     private final double minimumMillimetres;
@@ -49,6 +52,9 @@ public enum NominalThickness {
     NominalThickness(
             double millimetres, int numerator, int denominator, double minimumMillimetres) {
         this.millimetres = millimetres;
+        this.metricText =
+                String.format(
+                        Locale.ROOT, millimetres % 1 == 0 ? "%.0f mm" : "%.1f mm", millimetres);
         this.numerator = numerator;
         this.denominator = denominator;
         this.minimumMillimetres = minimumMillimetres;
@@ -60,7 +66,7 @@ public enum NominalThickness {
      * @param nominal nominal thickness as written on a drawing, m
      */
     public static @Nullable NominalThickness find(double nominal) {
-        for (NominalThickness each : values()) {
+        for (NominalThickness each : ALL) {
             if (Math.abs(nominal - each.metric()) < ROUNDING
                     || Math.abs(nominal - each.customary()) < ROUNDING) {
                 return each;
@@ -81,7 +87,7 @@ public enum NominalThickness {
     /** Advice to the caller who gave a thickness that is not on the table. */
     public static String refusal() {
         return "is not a nominal thickness of the table; use one of "
-                + Arrays.stream(values())
+                + ALL.stream()
                         .map(
                                 each ->
                                         each.isMetricOnly()
@@ -111,7 +117,7 @@ public enum NominalThickness {
 
     /** The next thicker one of those that every sheet is made in, or null where there is none. */
     @Nullable NominalThickness thicker() {
-        for (NominalThickness each : values()) {
+        for (NominalThickness each : ALL) {
             if (each.millimetres > millimetres && !each.isMetricOnly()) {
                 return each;
             }
@@ -121,10 +127,7 @@ public enum NominalThickness {
 
     /** The designation as a request takes it: {@code 6 mm}, or in inches {@code 1/4 in}. */
     public String text(boolean inches) {
-        return inches && !isMetricOnly()
-                ? numerator + "/" + denominator + " in"
-                : String.format(
-                        Locale.ROOT, millimetres % 1 == 0 ? "%.0f mm" : "%.1f mm", millimetres);
+        return inches && !isMetricOnly() ? numerator + "/" + denominator + " in" : metricText;
     }
 
     /** Whether a nominal thickness, m, was written as the designation in inches. */

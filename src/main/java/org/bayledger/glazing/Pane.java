@@ -75,17 +75,23 @@ public record Pane(
 
     /** Nominal thickness of each sheet, outermost first, m. */
     public List<Double> nominalThicknesses() {
-        if (plies != null) {
-            return plies.stream().map(Ply::nominalThickness).toList();
+        if (plies == null) {
+            return nominalThickness == null ? List.of() : List.of(nominalThickness);
         }
-        return nominalThickness == null ? List.of() : List.of(nominalThickness);
+        List<Double> sheets = new ArrayList<>();
+        for (Ply ply : plies) {
+            sheets.add(ply.nominalThickness());
+        }
+        return sheets;
     }
 
     /** Least thickness of each sheet, outermost first, m. */
     public List<Double> minimumThicknesses() {
-        return nominalThicknesses().stream()
-                .map(nominal -> NominalThickness.of(nominal).minimum())
-                .toList();
+        List<Double> least = new ArrayList<>();
+        for (double nominal : nominalThicknesses()) {
+            least.add(NominalThickness.of(nominal).minimum());
+        }
+        return least;
     }
 
     /** Nominal thickness from face to face, interlayers included, m. */
@@ -130,6 +136,6 @@ public record Pane(
     }
 
     private int films() {
-        return nominalThicknesses().size() - 1;
+        return plies == null ? 0 : plies.size() - 1;
     }
 }

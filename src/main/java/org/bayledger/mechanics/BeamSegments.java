@@ -125,6 +125,37 @@ final class BeamSegments {
         }
     }
 
+    /**
+     * The sum of two states of one beam, each times a factor: within Bernoulli's theory of bending
+     * everything is linear in the loads. Both must be cut at the same places.
+     */
+    BeamSegments(BeamSegments one, double factor, BeamSegments other, double otherFactor) {
+        if (!Arrays.equals(one.start, other.start)
+                || !Arrays.equals(one.rigidity, other.rigidity)) {
+            throw new IllegalArgumentException(
+                    "only states of the same beam, cut at the same places, can be added");
+        }
+        start = one.start;
+        count = one.count;
+        rigidity = one.rigidity;
+        load = sum(one.load, factor, other.load, otherFactor);
+        loadSlope = sum(one.loadSlope, factor, other.loadSlope, otherFactor);
+        force = sum(one.force, factor, other.force, otherFactor);
+        couple = sum(one.couple, factor, other.couple, otherFactor);
+        shear = sum(one.shear, factor, other.shear, otherFactor);
+        moment = sum(one.moment, factor, other.moment, otherFactor);
+        slope = sum(one.slope, factor, other.slope, otherFactor);
+        deflection = sum(one.deflection, factor, other.deflection, otherFactor);
+    }
+
+    static double[] sum(double[] one, double factor, double[] other, double otherFactor) {
+        double[] sum = new double[one.length];
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] = factor * one[i] + otherFactor * other[i];
+        }
+        return sum;
+    }
+
     static double snap(double at, double[] nodes, double length, double near) {
         for (double node : nodes) {
             if (Math.abs(at - node) <= near) {

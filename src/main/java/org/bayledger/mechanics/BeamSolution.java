@@ -30,6 +30,21 @@ public final class BeamSolution {
         this.segments = segments;
     }
 
+    /**
+     * The answer of the same beam to both loads at once, each times a factor (superposition). Both
+     * solutions must be cut at the same places, as they are where each beam was also given the
+     * other's loads with no intensity.
+     *
+     * @throws IllegalArgumentException where they are not
+     */
+    public BeamSolution superposed(double factor, BeamSolution other, double otherFactor) {
+        return new BeamSolution(
+                length,
+                supports,
+                BeamSegments.sum(reactions, factor, other.reactions, otherFactor),
+                new BeamSegments(segments, factor, other.segments, otherFactor));
+    }
+
     /** Length of the beam, m. */
     public double length() {
         return length;

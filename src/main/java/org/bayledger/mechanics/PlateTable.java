@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Response of a uniformly loaded plate on four edges, interpolated from a table that {@link
@@ -88,20 +89,20 @@ public final class PlateTable {
         if (pressure == 0.0) {
             return PlateResponse.NONE;
         }
-        double place = row.place(q);
+        Place place = row.at(q);
         double tension =
                 Math.max(
-                        row.value(tensionMiddle, place),
-                        Math.max(row.value(tensionCorner, place), row.value(tensionLoaded, place)));
-        double root = q * Math.exp(row.value(failure, place));
+                        place.value(tensionMiddle),
+                        Math.max(place.value(tensionCorner), place.value(tensionLoaded)));
+        double root = q * Math.exp(place.value(failure));
         double movement = q * q * plate.pullInUnit();
         return new PlateResponse(
-                q * Math.exp(row.value(deflection, place)) * plate.thickness(),
+                q * Math.exp(place.value(deflection)) * plate.thickness(),
                 q * Math.exp(tension) * plate.stressUnit(),
                 Math.pow(root, SurfaceFailure.EXPONENT) * plate.failureIntegralUnit(),
-                q * Math.exp(row.value(volume, place)) * plate.volumeUnit(),
-                Math.exp(row.value(longEdge, place)) * movement,
-                Math.exp(row.value(shortEdge, place)) * movement);
+                q * Math.exp(place.value(volume)) * plate.volumeUnit(),
+                Math.exp(place.value(longEdge)) * movement,
+                Math.exp(place.value(shortEdge)) * movement);
     }
 
     /**
@@ -114,7 +115,7 @@ public final class PlateTable {
         Plate.requireNotNegative(integral, "integral");
         double root =
                 Math.pow(integral / plate.failureIntegralUnit(), 1.0 / SurfaceFailure.EXPONENT);
-        return inverse(plate, failure, root, "failure integral " + integral + " Pa^7 m^2");
+        return inverse(plate, failure, root, () -> "failure integral " + integral + " Pa^7 m^2");
     }
 
     /**
@@ -126,7 +127,7 @@ public final class PlateTable {
     public double pressureForDeflection(Plate plate, double centreDeflection) {
         Plate.requireNotNegative(centreDeflection, "centreDeflection");
         double ratio = centreDeflection / plate.thickness();
-        return inverse(plate, deflection, ratio, "deflection " + centreDeflection + " m");
+        return inverse(plate, deflection, ratio, () -> "deflection " + centreDeflection + " m");
     }
 
     /**
@@ -152,29 +153,29 @@ public final class PlateTable {
     }
 
     /** Newton's method for z = ln Q in z + ln(secant) = ln(target), kept inside a bracket. */
-    private double inverse(Plate plate, double[][] secant, double target, String what) {
+    private double inverse(Plate plate, double[][] secant, double target, Supplier<String> what) {
         Row row = new Row(plate);
         if (target == 0.0) {
             return 0.0;
         }
         double goal = Math.log(target);
         double upper = Math.log(row.greatestLoad);
-        double excess = goal - upper - row.value(secant, LOAD_NODES - 1.0);
+        double excess = goal - upper - row.node(LOAD_NODES - 1.0).value(secant);
         if (excess > ROUNDING) {
-            throw beyond(plate, row, what);
+            throw beyond(plate, row, what.get());
         }
-        double z = Math.min(goal - row.value(secant, 0.0), upper);
+        double z = Math.min(goal - row.node(0.0).value(secant), upper);
         double lower = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < MAX_ITERATIONS; i++) {
             double q = Math.exp(z);
-            double place = row.place(q);
-            double difference = z + row.value(secant, place) - goal;
+            Place place = row.at(q);
+            double difference = z + place.value(secant) - goal;
             if (difference > 0.0) {
                 upper = Math.min(upper, z);
             } else {
                 lower = Math.max(lower, z);
             }
-            double slope = 1.0 + row.slope(secant, place) * q / ((1.0 + q) * row.loadStep);
+            double slope = 1.0 + place.slope(secant) * q / ((1.0 + q) * row.loadStep);
             double next = z - difference / slope;
             if (!(next >= lower && next <= upper)) {
                 next = Double.isInfinite(lower) ? z - 1.0 : (lower + upper) / 2.0;
@@ -230,27 +231,18 @@ public final class PlateTable {
             weights = CatmullRom.weights(interval, place - interval, ASPECT_NODES);
         }
 
-        /** Position among the load nodes, 0 to LOAD_NODES - 1. */
-        double place(double q) {
-            return Math.log1p(q) / loadStep;
+        /** The place of a load number among the load nodes. */
+        Place at(double q) {
+            return node(Math.log1p(q) / loadStep);
         }
 
-        double value(double[][] secant, double place) {
+        /** A place among the load nodes, 0 to LOAD_NODES - 1. */
+        Place node(double place) {
             int interval = Math.min((int) place, LOAD_NODES - 2);
-            return sum(
-                    secant, interval, CatmullRom.weights(interval, place - interval, LOAD_NODES));
+            return new Place(this, interval, place - interval);
         }
 
-        /** Derivative of {@link #value} with respect to the place. */
-        double slope(double[][] secant, double place) {
-            int interval = Math.min((int) place, LOAD_NODES - 2);
-            return sum(
-                    secant,
-                    interval,
-                    CatmullRom.slopeWeights(interval, place - interval, LOAD_NODES));
-        }
-
-        private double sum(double[][] secant, int interval, double[] loadWeights) {
+        double sum(double[][] secant, int interval, double[] loadWeights) {
             double total = 0.0;
             for (int i = 0; i < 4; i++) {
                 if (weights[i] != 0.0) {
@@ -265,6 +257,31 @@ public final class PlateTable {
                 }
             }
             return total;
+        }
+    }
+
+    /** One aspect ratio and one load: the weights are the same for all columns of the table. */
+    private static final class Place {
+        private final Row row;
+        private final int interval;
+        private final double fraction;
+        private final double[] weights;
+
+        Place(Row row, int interval, double fraction) {
+            this.row = row;
+            this.interval = interval;
+            this.fraction = fraction;
+            weights = CatmullRom.weights(interval, fraction, LOAD_NODES);
+        }
+
+        double value(double[][] secant) {
+            return row.sum(secant, interval, weights);
+        }
+
+        /** Derivative of {@link #value} with respect to the place. */
+        double slope(double[][] secant) {
+            return row.sum(
+                    secant, interval, CatmullRom.slopeWeights(interval, fraction, LOAD_NODES));
         }
     }
 

@@ -48,16 +48,10 @@ final class FindingSchedule {
             List<Finding> said) {
         FindingSchedule schedule = new FindingSchedule();
         schedule.document(context, windSchedule, said);
-        for (int i = 0; i < checked.size(); i++) {
-            for (Checked item : checked.get(i)) {
-                for (Finding finding : item.item().findings()) {
-                    schedule.add(finding, finding.pointer(), item.item());
-                }
-                for (Finding finding : item.findings()) {
-                    schedule.add(finding, "/bays/" + i, item.item());
-                }
-            }
-        }
+        Review.each(checked.size())
+                .mapToObj(i -> actions(checked.get(i), "/bays/" + i))
+                .toList()
+                .forEach(ofBay -> ofBay.forEach(schedule::add));
         // what is worst first: a limit that is exceeded before something that was not given
         Comparator<Map.Entry<Key, Merged>> worstLast =
                 Comparator.<Map.Entry<Key, Merged>, Severity>comparing(
@@ -78,12 +72,32 @@ final class FindingSchedule {
         return findings;
     }
 
-    private void add(Finding finding, String pointer, ReviewItem item) {
-        if (finding.severity() == Severity.ACTION) {
-            Merged of = merge(finding, pointer);
-            of.items.add(item.id());
-            of.worst = of.worst.and(item.verdict());
+    /** What somebody has to do about an item. */
+    private record Action(Finding finding, String pointer, ReviewItem item) {}
+
+    /** Few of many findings ask for action: they are picked out bay by bay. */
+    private static List<Action> actions(List<Checked> bay, String pointer) {
+        List<Action> actions = new ArrayList<>();
+        for (Checked checked : bay) {
+            ReviewItem item = checked.item();
+            for (Finding finding : item.findings()) {
+                if (finding.severity() == Severity.ACTION) {
+                    actions.add(new Action(finding, finding.pointer(), item));
+                }
+            }
+            for (Finding finding : checked.findings()) {
+                if (finding.severity() == Severity.ACTION) {
+                    actions.add(new Action(finding, pointer, item));
+                }
+            }
         }
+        return actions;
+    }
+
+    private void add(Action action) {
+        Merged of = merge(action.finding(), action.pointer());
+        of.items.add(action.item().id());
+        of.worst = of.worst.and(action.item().verdict());
     }
 
     private Merged merge(Finding finding, String pointer) {

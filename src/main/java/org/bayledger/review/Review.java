@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
@@ -98,18 +99,27 @@ public final class Review {
         return trace.steps();
     }
 
-    /** The verticals of each bay, found from the highest bay down. */
+    /**
+     * The verticals of each bay, level by level from the highest sill down: what stands on a bay is
+     * known before it.
+     */
     private static List<VerticalReview> verticals(ReviewContext context, VerticalRuns runs) {
         List<Bay> bays = context.document.bays();
+        Map<Double, List<Integer>> levels = new TreeMap<>(Comparator.reverseOrder());
+        for (int i = 0; i < bays.size(); i++) {
+            levels.computeIfAbsent(bays.get(i).sill(), sill -> new ArrayList<>()).add(i);
+        }
         VerticalReview[] found = new VerticalReview[bays.size()];
-        IntStream.range(0, bays.size())
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> -bays.get(i).sill()))
-                .forEach(
-                        i ->
-                                found[i] =
-                                        new VerticalReview(
-                                                context, bays.get(i), "/bays/" + i, runs));
+        for (List<Integer> level : levels.values()) {
+            each(level.size())
+                    .map(level::get)
+                    .forEach(
+                            i ->
+                                    found[i] =
+                                            new VerticalReview(
+                                                    context, bays.get(i), "/bays/" + i, runs));
+            level.forEach(i -> found[i].enter());
+        }
         return List.of(found);
     }
 
@@ -121,10 +131,15 @@ public final class Review {
     private static List<List<Checked>> bays(
             ReviewContext context, List<VerticalReview> verticals, VerticalRuns runs) {
         List<Bay> bays = context.document.bays();
-        IntStream each = IntStream.range(0, bays.size());
-        return (bays.size() < WORTH_SHARING ? each : each.parallel())
+        return each(bays.size())
                 .mapToObj(i -> bay(context, bays.get(i), "/bays/" + i, verticals.get(i), runs))
                 .toList();
+    }
+
+    /** The places of so many things, on all cores where that pays. */
+    static IntStream each(int size) {
+        IntStream each = IntStream.range(0, size);
+        return size < WORTH_SHARING ? each : each.parallel();
     }
 
     private static List<Checked> bay(
@@ -156,20 +171,18 @@ public final class Review {
         byCheck.forEach(
                 (check, items) -> {
                     ReviewItem worst = Checked.governing(items).item();
+                    int[] count = new int[Verdict.values().length];
+                    items.forEach(item -> count[item.item().verdict().ordinal()]++);
                     governing.add(
                             new ReviewResult.Governing(
                                     check,
                                     worst.id(),
                                     worst.verdict(),
                                     worst.utilization(),
-                                    count(items, Verdict.SATISFIED),
-                                    count(items, Verdict.UNDETERMINED),
-                                    count(items, Verdict.EXCEEDED)));
+                                    count[Verdict.SATISFIED.ordinal()],
+                                    count[Verdict.UNDETERMINED.ordinal()],
+                                    count[Verdict.EXCEEDED.ordinal()]));
                 });
         return governing;
-    }
-
-    private static int count(List<Checked> items, Verdict verdict) {
-        return (int) items.stream().filter(item -> item.item().verdict() == verdict).count();
     }
 }

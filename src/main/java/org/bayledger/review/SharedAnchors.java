@@ -21,7 +21,9 @@ final class SharedAnchors {
     private final Bay bay;
     private final String pointer;
     private final VerticalReview verticals;
-    private final VerticalRuns runs;
+
+    /** For each vertical of the bay, those of other bays in line with it. */
+    private final List<List<VerticalRun>> inLine;
 
     SharedAnchors(
             ReviewContext context,
@@ -33,7 +35,7 @@ final class SharedAnchors {
         this.bay = bay;
         this.pointer = pointer;
         this.verticals = verticals;
-        this.runs = runs;
+        inLine = verticals.runs().stream().map(runs::inLine).toList();
     }
 
     /**
@@ -42,13 +44,14 @@ final class SharedAnchors {
      */
     VerticalRun.@Nullable Force force(Anchor anchor) {
         VerticalRun.Force greatest = null;
-        for (VerticalRun run : verticals.runs()) {
+        for (int i = 0; i < inLine.size(); i++) {
+            VerticalRun run = verticals.runs().get(i);
             VerticalRun.Force own = run.forces().get(anchor.id());
             if (own == null) {
                 continue;
             }
             VerticalRun.Force both = own;
-            for (VerticalRun other : runs.inLine(run)) {
+            for (VerticalRun other : inLine.get(i)) {
                 VerticalRun.Force theirs = theirs(other, anchor);
                 if (theirs != null) {
                     both =
@@ -89,8 +92,8 @@ final class SharedAnchors {
         List<Finding> findings = new ArrayList<>();
         for (Bay other : sharing(anchor)) {
             boolean known =
-                    verticals.runs().stream()
-                            .flatMap(run -> runs.inLine(run).stream())
+                    inLine.stream()
+                            .flatMap(List::stream)
                             .filter(run -> run.at() >= other.offset() - Layout.TOUCH)
                             .filter(run -> run.at() <= other.right() + Layout.TOUCH)
                             .anyMatch(run -> theirs(run, anchor) != null);

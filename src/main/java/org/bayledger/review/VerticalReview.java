@@ -44,6 +44,11 @@ final class VerticalReview {
         for (Layout.Vertical vertical : context.layout.verticals(bay)) {
             items.add(vertical(vertical));
         }
+    }
+
+    /** Enters the verticals among those of all bays, for the anchors and for the bays below. */
+    void enter() {
+        own.forEach(runs::add);
         if (MullionLine.standsInJoint(bay)) {
             for (Layout.Vertical vertical : context.layout.verticals(bay)) {
                 runs.stands(bay, new VerticalRuns.Foot(bay.id(), vertical.at(), foot(vertical)));
@@ -261,7 +266,6 @@ final class VerticalReview {
                         held.certain() ? found.onJoint() : null,
                         wind);
         own.add(run);
-        runs.add(run);
     }
 
     /** A vertical with no bay on one side, somewhere on the elevation, carries one side only. */

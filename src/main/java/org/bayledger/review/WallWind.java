@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Load;
 import org.bayledger.check.Reporting;
@@ -16,6 +18,7 @@ import org.bayledger.wind.Site;
 import org.bayledger.wind.SitePressures;
 import org.bayledger.wind.SpecifiedPick;
 import org.bayledger.wind.SpecifiedPressures;
+import org.bayledger.wind.ZonePressure;
 import org.bayledger.wind.ZoneScheme;
 import org.jspecify.annotations.Nullable;
 
@@ -182,12 +185,13 @@ final class WallWind {
     }
 
     private static List<String> zones(List<ZoneMap.Cell> cells) {
-        return cells.stream()
-                .map(ZoneMap.Cell::zone)
-                .filter(Objects::nonNull)
-                .distinct()
-                .sorted()
-                .toList();
+        SortedSet<String> zones = new TreeSet<>();
+        for (ZoneMap.Cell cell : cells) {
+            if (cell.zone() != null) {
+                zones.add(cell.zone());
+            }
+        }
+        return List.copyOf(zones);
     }
 
     private static void severalZones(
@@ -304,15 +308,15 @@ final class WallWind {
      */
     static GoverningPressure computed(
             ZoneMap map, List<ZoneMap.Cell> cells, double area, double top) {
-        return GoverningPressure.of(
-                cells.stream()
-                        .map(
-                                cell ->
-                                        Objects.requireNonNull(cell.computed())
-                                                .pressure(
-                                                        Objects.requireNonNull(cell.zone()),
-                                                        area,
-                                                        map.level(cell, top)))
-                        .toList());
+        List<ZonePressure> pressures = new ArrayList<>();
+        for (ZoneMap.Cell cell : cells) {
+            pressures.add(
+                    Objects.requireNonNull(cell.computed())
+                            .pressure(
+                                    Objects.requireNonNull(cell.zone()),
+                                    area,
+                                    map.level(cell, top)));
+        }
+        return GoverningPressure.of(pressures);
     }
 }

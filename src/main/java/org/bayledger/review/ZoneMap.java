@@ -110,7 +110,13 @@ final class ZoneMap {
 
     /** The cells that a rectangle of wall touches. */
     List<Cell> touched(double from, double to, double bottom, double top) {
-        return cells.stream().filter(cell -> cell.touches(from, to, bottom, top)).toList();
+        List<Cell> touched = new ArrayList<>();
+        for (Cell cell : cells) {
+            if (cell.touches(from, to, bottom, top)) {
+                touched.add(cell);
+            }
+        }
+        return touched;
     }
 
     /**

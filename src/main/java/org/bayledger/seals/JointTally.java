@@ -7,8 +7,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.StringJoiner;
 import java.util.function.ToIntFunction;
-import java.util.stream.Collectors;
 import org.bayledger.check.Finding;
 import org.bayledger.check.Reporting;
 import org.bayledger.quantity.Dimension;
@@ -152,22 +152,15 @@ final class JointTally {
 
     /** A sum over lengths with equal ones together: {@code 2 of 5 ft x 0 + 1 of 4 ft x 0}. */
     String terms(List<Double> lengths, ToIntFunction<Double> each) {
-        return lengths.stream()
-                .collect(
-                        Collectors.groupingBy(
-                                length -> reporting.text(Dimension.DISTANCE, length),
-                                LinkedHashMap::new,
-                                Collectors.toList()))
-                .entrySet()
-                .stream()
-                .map(
-                        group ->
-                                "%d of %s x %d"
-                                        .formatted(
-                                                group.getValue().size(),
-                                                group.getKey(),
-                                                each.applyAsInt(group.getValue().get(0))))
-                .collect(joining(" + "));
+        Map<String, int[]> groups = new LinkedHashMap<>(); // how many, and what each counts
+        for (double length : lengths) {
+            groups.computeIfAbsent(
+                            reporting.text(Dimension.DISTANCE, length),
+                            text -> new int[] {0, each.applyAsInt(length)})[0]++;
+        }
+        StringJoiner terms = new StringJoiner(" + ");
+        groups.forEach((text, of) -> terms.add(of[0] + " of " + text + " x " + of[1]));
+        return terms.toString();
     }
 
     static String counted(int count, String one, String many) {

@@ -95,13 +95,16 @@ final class SealFindings {
                         ? "an unknown amount"
                         : unsealed.waterRate().text(reporting.units());
         String rates =
-                "a gap of %s, %s long, lets through about %s of water at the water test pressure and %s of air at %s"
-                        .formatted(
-                                unsealed.gap().text(reporting.units()),
-                                unsealed.length().text(reporting.units()),
-                                water,
-                                unsealed.airRate().text(reporting.units()),
-                                unsealed.airPressure().text(reporting.units()));
+                "a gap of "
+                        + unsealed.gap().text(reporting.units())
+                        + ", "
+                        + unsealed.length().text(reporting.units())
+                        + " long, lets through about "
+                        + water
+                        + " of water at the water test pressure and "
+                        + unsealed.airRate().text(reporting.units())
+                        + " of air at "
+                        + unsealed.airPressure().text(reporting.units());
         if (unsealed.illustrative()) {
             findings.add(
                     Finding.info(

@@ -1,5 +1,9 @@
 package org.bayledger.seals;
 
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+
 /** What the installer does at each kind of joint. Common practice, no source. */
 final class SealInstructions {
 
@@ -8,11 +12,21 @@ final class SealInstructions {
                     + " with a second before it evaporates; prime where the maker asks for it; seal"
                     + " within the time the maker allows after cleaning. ";
 
+    private static final Map<JointType, String> WITH_PREPARATION = new EnumMap<>(JointType.class);
+
+    static {
+        for (JointType type : JointType.values()) {
+            WITH_PREPARATION.put(type, PREPARE + tooling(type));
+        }
+    }
+
     private SealInstructions() {}
 
     /** The instruction for a kind of joint. */
     static String of(JointType type, WallSystem system) {
-        return system.gasketed(type) ? gaskets(type) : PREPARE + tooling(type);
+        return system.gasketed(type)
+                ? gaskets(type)
+                : Objects.requireNonNull(WITH_PREPARATION.get(type));
     }
 
     private static String gaskets(JointType type) {

@@ -32,8 +32,13 @@ final class SealPractice {
                 sealant.sealWithin() == null
                         ? "seal within the time the sealant maker allows after cleaning"
                         : "seal within " + duration(sealant.sealWithin()) + " of cleaning";
-        return "Wipe both metals with %s on one cloth and dry them with a second, clean one before it evaporates; %s; %s, else clean again (common practice)."
-                .formatted(solvent, dry, seal);
+        return "Wipe both metals with "
+                + solvent
+                + " on one cloth and dry them with a second, clean one before it evaporates; "
+                + dry
+                + "; "
+                + seal
+                + ", else clean again (common practice).";
     }
 
     String primer(Sealant sealant) {

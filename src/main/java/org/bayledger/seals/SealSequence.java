@@ -2,9 +2,11 @@ package org.bayledger.seals;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.bayledger.check.Reporting;
 import org.jspecify.annotations.Nullable;
@@ -18,16 +20,22 @@ final class SealSequence {
     private final SealDetails details;
     private final WallSystem system;
     private final SealPractice practice;
-    private final Set<JointType> present = new HashSet<>();
+
+    /** The kinds of joint in this frame, with what hides each. */
+    private final Map<JointType, List<Obstacle>> present = new EnumMap<>(JointType.class);
 
     private SealSequence(SealDetails details, JointTally counts, Reporting reporting) {
         this.details = details;
         this.system = details.systemOrDefault();
         this.practice = new SealPractice(reporting);
-        counts.counts().stream()
-                .filter(count -> count.count() > 0)
-                .forEach(count -> present.add(count.type()));
-        present.addAll(counts.notCounted());
+        for (JointCount count : counts.counts()) {
+            if (count.count() > 0) {
+                present.put(count.type(), hiddenBy(count.type(), details));
+            }
+        }
+        for (JointType type : counts.notCounted()) {
+            present.put(type, hiddenBy(type, details));
+        }
     }
 
     static List<SequenceStep> of(SealDetails details, JointTally counts, Reporting reporting) {
@@ -51,7 +59,7 @@ final class SealSequence {
     private List<SequenceStep> steps() {
         List<SequenceStep> steps = new ArrayList<>();
         for (WallSystem.Stage stage : system.stages()) {
-            List<JointType> types = stage.seals().stream().filter(present::contains).toList();
+            List<JointType> types = stage.seals().stream().filter(present::containsKey).toList();
             List<Integer> hidden = hiddenFrom(stage.places());
             if (!types.isEmpty()) {
                 steps.add(joints(stage, types, hidden));
@@ -79,7 +87,7 @@ final class SealSequence {
         JointType first = types.get(0);
         List<Obstacle> obstacles =
                 types.stream()
-                        .flatMap(type -> hiddenBy(type, details).stream())
+                        .flatMap(type -> present.getOrDefault(type, List.of()).stream())
                         .distinct()
                         .sorted(Comparator.comparingInt(system::step))
                         .toList();
@@ -138,12 +146,17 @@ final class SealSequence {
 
     /** Steps of joints that a thing hides once it is put in place. */
     private List<Integer> hiddenFrom(@Nullable Obstacle obstacle) {
-        return present.stream()
-                .filter(type -> obstacle != null && hiddenBy(type, details).contains(obstacle))
-                .map(system::step)
-                .distinct()
-                .sorted()
-                .toList();
+        if (obstacle == null) {
+            return List.of();
+        }
+        SortedSet<Integer> steps = new TreeSet<>();
+        present.forEach(
+                (type, hiding) -> {
+                    if (hiding.contains(obstacle)) {
+                        steps.add(system.step(type));
+                    }
+                });
+        return List.copyOf(steps);
     }
 
     private static @Nullable String before(List<Integer> steps) {

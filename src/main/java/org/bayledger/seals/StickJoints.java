@@ -90,7 +90,7 @@ final class StickJoints {
                     "fastenersPerHorizontalEnd", "fastener heads at the ends of the horizontals");
         } else {
             int part = atEnds * 2 * columns * horizontals;
-            parts.add("%s x %d each = %d".formatted(ends(), atEnds, part));
+            parts.add(ends() + " x " + atEnds + " each = " + part);
             count += part;
         }
         if (perimeter && spacing == null) {
@@ -101,14 +101,18 @@ final class StickJoints {
                     edges * sum(request.columns(), c -> pieces(c, spacing))
                             + jambs * sum(jamb, h -> pieces(h, spacing));
             parts.add(
-                    "at %s or less, head and sill %d x (%s), jambs %d x (%s), together %d"
-                            .formatted(
-                                    tally.reporting.text(Dimension.LENGTH, spacing),
-                                    edges,
-                                    tally.terms(request.columns(), c -> pieces(c, spacing)),
-                                    jambs,
-                                    tally.terms(jamb, h -> pieces(h, spacing)),
-                                    part));
+                    "at "
+                            + tally.reporting.text(Dimension.LENGTH, spacing)
+                            + " or less, head and sill "
+                            + edges
+                            + " x ("
+                            + tally.terms(request.columns(), c -> pieces(c, spacing))
+                            + "), jambs "
+                            + jambs
+                            + " x ("
+                            + tally.terms(jamb, h -> pieces(h, spacing))
+                            + "), together "
+                            + part);
             count += part;
         }
         tally.each(JointType.FASTENER_HEAD, count, String.join("; ", parts) + "; in all " + count);
@@ -127,24 +131,31 @@ final class StickJoints {
         int breaks = runs.size() - 1 + (details.continues(Edge.BOTTOM) ? 1 : 0);
         int upright = verticals * (breaks + sum(runs, r -> pieces(r, stock) - 1));
         int count = crossings + along + upright;
-        String formula =
-                "at crossings %s = %d; plates of %s along %s x (%s) = %d; along %s x (%d at splices,"
-                        + " stack joints and a continuous sill + %s) = %d; in all %d";
         tally.each(
                 JointType.PRESSURE_PLATE_BUTT,
                 count,
-                formula.formatted(
-                        ends(),
-                        crossings,
-                        tally.reporting.text(Dimension.DISTANCE, stock),
-                        counted(horizontals, "horizontal", "horizontals"),
-                        tally.terms(request.columns(), c -> pieces(c, stock) - 1),
-                        along,
-                        counted(verticals, "vertical", "verticals"),
-                        breaks,
-                        tally.terms(runs, r -> pieces(r, stock) - 1),
-                        upright,
-                        count));
+                "at crossings "
+                        + ends()
+                        + " = "
+                        + crossings
+                        + "; plates of "
+                        + tally.reporting.text(Dimension.DISTANCE, stock)
+                        + " along "
+                        + counted(horizontals, "horizontal", "horizontals")
+                        + " x ("
+                        + tally.terms(request.columns(), c -> pieces(c, stock) - 1)
+                        + ") = "
+                        + along
+                        + "; along "
+                        + counted(verticals, "vertical", "verticals")
+                        + " x ("
+                        + breaks
+                        + " at splices, stack joints and a continuous sill + "
+                        + tally.terms(runs, r -> pieces(r, stock) - 1)
+                        + ") = "
+                        + upright
+                        + "; in all "
+                        + count);
     }
 
     private void breaksOfVerticals() {
@@ -155,11 +166,11 @@ final class StickJoints {
         } else {
             int count = splices.size() * verticals;
             String formula =
-                    "%s x %s = %d"
-                            .formatted(
-                                    counted(splices.size(), "height", "heights"),
-                                    counted(verticals, "vertical", "verticals"),
-                                    count);
+                    counted(splices.size(), "height", "heights")
+                            + " x "
+                            + counted(verticals, "vertical", "verticals")
+                            + " = "
+                            + count;
             tally.each(JointType.SPLICE, count, formula);
         }
         List<Double> stacks = details.stackJoints();

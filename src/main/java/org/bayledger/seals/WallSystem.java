@@ -1,6 +1,7 @@
 package org.bayledger.seals;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -76,9 +77,13 @@ public enum WallSystem {
     @SuppressWarnings("ImmutableEnumChecker") // made by Map.ofEntries, never changed
     private final Map<JointType, List<Obstacle>> hides;
 
+    @SuppressWarnings("ImmutableEnumChecker") // filled here, never changed
+    private final Map<JointType, Integer> steps = new EnumMap<>(JointType.class);
+
     WallSystem(List<Stage> stages, Map<JointType, List<Obstacle>> hides) {
         this.stages = stages;
         this.hides = hides;
+        stages.forEach(stage -> stage.seals().forEach(type -> steps.put(type, stage.step())));
     }
 
     /** The steps of the work, in order. */
@@ -93,12 +98,11 @@ public enum WallSystem {
 
     /** Step, from 1, at which joints of a kind are sealed. */
     public int step(JointType type) {
-        for (Stage stage : stages) {
-            if (stage.seals().contains(type)) {
-                return stage.step();
-            }
+        Integer step = steps.get(type);
+        if (step == null) {
+            throw new IllegalArgumentException(this + " has no " + type);
         }
-        throw new IllegalArgumentException(this + " has no " + type);
+        return step;
     }
 
     /** Step at which a thing is put in place. */

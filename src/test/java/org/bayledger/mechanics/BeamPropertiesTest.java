@@ -1,6 +1,7 @@
 package org.bayledger.mechanics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -82,6 +83,73 @@ class BeamPropertiesTest {
             }
         }
         return loads;
+    }
+
+    /** Both loads at once, each times a factor, against the beam solved for their sum. */
+    @Test
+    void solutionsOfTheSameBeamAddUp() {
+        Random random = new Random(20261125);
+        for (int i = 0; i < BEAMS; i++) {
+            BeamModel model = randomBeam(random);
+            List<BeamLoad> others = randomLoads(random, model);
+            double a = random.nextGaussian();
+            double b = random.nextGaussian();
+            BeamSolution one = Beam.solve(model.withLoads(both(model.loads(), 1, others, 0)));
+            BeamSolution other = Beam.solve(model.withLoads(both(model.loads(), 0, others, 1)));
+            BeamSolution sum = one.superposed(a, other, b);
+            BeamSolution direct = Beam.solve(model.withLoads(both(model.loads(), a, others, b)));
+            double scale =
+                    Math.abs(a) * deflectionScale(one) + Math.abs(b) * deflectionScale(other);
+            double moments =
+                    Math.abs(a * one.greatestMoment().value())
+                            + Math.abs(b * other.greatestMoment().value());
+            assertThat(sum.greatestDeflection().value())
+                    .isCloseTo(direct.greatestDeflection().value(), within(1e-7 * scale));
+            assertThat(Math.abs(sum.greatestMoment().value()))
+                    .isCloseTo(
+                            Math.abs(direct.greatestMoment().value()),
+                            within(1e-8 * (moments + 1e-3)));
+            for (int r = 0; r < sum.reactions().size(); r++) {
+                assertThat(sum.reactions().get(r).force())
+                        .isCloseTo(
+                                a * one.reactions().get(r).force()
+                                        + b * other.reactions().get(r).force(),
+                                within(1e-9 * (moments + 1e3)));
+            }
+        }
+    }
+
+    @Test
+    void solutionsOfOtherBeamsAreNotAdded() {
+        BeamModel whole = BeamModel.uniform(4, List.of(0.0, 4.0), List.of(), 1000, List.of());
+        BeamSolution one = Beam.solve(whole);
+        BeamSolution cut = Beam.solve(whole.withLoads(List.of(new BeamLoad.Force(1, 10))));
+        BeamSolution stiffer =
+                Beam.solve(BeamModel.uniform(4, List.of(0.0, 4.0), List.of(), 2000, List.of()));
+        assertThatThrownBy(() -> one.superposed(1, cut, 1))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> one.superposed(1, stiffer, 1))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static List<BeamLoad> both(
+            List<BeamLoad> loads, double factor, List<BeamLoad> others, double otherFactor) {
+        List<BeamLoad> both = new ArrayList<>();
+        loads.forEach(load -> both.add(times(load, factor)));
+        others.forEach(load -> both.add(times(load, otherFactor)));
+        return both;
+    }
+
+    private static BeamLoad times(BeamLoad load, double factor) {
+        if (load instanceof BeamLoad.Force force) {
+            return new BeamLoad.Force(force.at(), factor * force.force());
+        }
+        if (load instanceof BeamLoad.Moment moment) {
+            return new BeamLoad.Moment(moment.at(), factor * moment.moment());
+        }
+        BeamLoad.Distributed spread = (BeamLoad.Distributed) load;
+        return new BeamLoad.Distributed(
+                spread.from(), spread.to(), factor * spread.atFrom(), factor * spread.atTo());
     }
 
     /** A beam that deflects by more than its length is numerically fine, yet sets the scale. */
