@@ -1,6 +1,5 @@
 package org.bayledger.ledger;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,28 +29,6 @@ record CheckedItem(Map<?, ?> tree) {
             }
         }
         return items;
-    }
-
-    String verdict() {
-        return Trees.text(tree, "verdict");
-    }
-
-    @Nullable BigDecimal utilization() {
-        return Trees.get(tree, "utilization") instanceof BigDecimal number ? number : null;
-    }
-
-    /** Whether another revision's results hold the very same. */
-    boolean same(@Nullable CheckedItem other) {
-        return other != null && Trees.same(tree, other.tree);
-    }
-
-    /** Whether it was checked with the same glass, as far as it has any. */
-    boolean sameGlass(CheckedItem other) {
-        return Trees.same(glass(), other.glass());
-    }
-
-    private @Nullable Object glass() {
-        return Trees.get(Trees.get(tree, "inputs"), "glass");
     }
 
     /** What changed in its inputs since another revision. */

@@ -11,11 +11,7 @@ import org.bayledger.review.ReviewItem;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One check of one item, as a bay's results hold it.
- *
- * <p>A digest is the verdicts of one bay's results as canonical JSON, {@code [[item, check,
- * verdict, utilization], ...]}. It is a hundredth of the results that it is read from, so that
- * comparisons and histories read digests; a verification holds each against its results.
+ * What came out of one check of one item, as a bay's results or their digest say it.
  *
  * @param item the item's identifier
  * @param check the check
@@ -49,7 +45,16 @@ record ItemVerdict(String item, String check, String verdict, @Nullable BigDecim
                         : Quantity.number(item.utilization()).value(UnitSystem.SI));
     }
 
-    /** The digest of one bay's results, from the verdicts in them. */
+    /** The verdict on an item, where it stands in its bay's results. */
+    static ItemVerdict of(CanonicalSlice item) {
+        return new ItemVerdict(
+                item.value("id") instanceof String id ? id : "",
+                item.value("check") instanceof String check ? check : "",
+                item.value("verdict") instanceof String verdict ? verdict : "",
+                number(item.value("utilization")));
+    }
+
+    /** The digest of four cells that was stored once. */
     static byte[] digest(List<ItemVerdict> verdicts) {
         return CanonicalJson.bytes(
                 verdicts.stream()
@@ -59,15 +64,21 @@ record ItemVerdict(String item, String check, String verdict, @Nullable BigDecim
 
     /** What a digest says. */
     static List<ItemVerdict> read(byte[] digest) {
-        if (!(StrictJson.read(digest) instanceof List<?> rows)) {
-            throw new IllegalStateException("A digest of verdicts is not a list");
-        }
-        return rows.stream().map(ItemVerdict::row).toList();
+        return rows(StrictJson.read(digest)).stream().map(ItemVerdict::row).toList();
     }
 
-    private static ItemVerdict row(@Nullable Object row) {
+    /** The rows of a digest. */
+    static List<?> rows(@Nullable Object digest) {
+        if (digest instanceof List<?> rows) {
+            return rows;
+        }
+        throw new IllegalStateException("A digest of verdicts is not a list");
+    }
+
+    /** The first four cells of a row. */
+    static ItemVerdict row(@Nullable Object row) {
         if (row instanceof List<?> cells
-                && cells.size() == 4
+                && cells.size() >= 4
                 && cells.get(0) instanceof String item
                 && cells.get(1) instanceof String check
                 && cells.get(2) instanceof String verdict) {

@@ -214,7 +214,7 @@ class Ledger {
                         submission.result().shell().hash());
         Revision revision = unsealed.sealed(project, submission.bays());
         writer.insertMissing(project.organisation(), submission.contents());
-        verdicts.insertMissing(project.organisation(), submission.digests());
+        verdicts.insertMissing(project.organisation(), submission.results());
         writer.insert(project, revision, submission.bays());
         return revision;
     }

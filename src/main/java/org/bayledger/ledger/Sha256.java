@@ -25,8 +25,13 @@ final class Sha256 {
     }
 
     static byte[] digest(byte[] bytes) {
+        return digest().digest(bytes);
+    }
+
+    /** For bytes that come one after the other. */
+    static MessageDigest digest() {
         try {
-            return MessageDigest.getInstance("SHA-256").digest(bytes);
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException everyJavaHasIt) {
             throw new IllegalStateException(everyJavaHasIt);
         }

@@ -1,7 +1,6 @@
 package org.bayledger.ledger;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -18,15 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param verdict the review's
  * @param document the document's parts
  * @param result the results' parts, bay for bay
- * @param digests the verdicts of each bay in short, by the hash of its results
  */
-record Submission(
-        String author,
-        String reason,
-        String verdict,
-        Parts document,
-        Parts result,
-        Map<String, byte[]> digests) {
+record Submission(String author, String reason, String verdict, Parts document, Parts result) {
 
     private static final String DOCUMENT = "/document";
 
@@ -53,20 +45,7 @@ record Submission(
             throw new IllegalStateException("The results are not of the document's bays");
         }
         return new Submission(
-                request.author(),
-                request.reason(),
-                result.verdict(),
-                documentParts,
-                resultParts,
-                digests(result));
-    }
-
-    private static Map<String, byte[]> digests(Reviewed result) {
-        Map<String, byte[]> digests = new HashMap<>();
-        for (Reviewed.Bay bay : result.bays()) {
-            digests.put(bay.content().hash(), ItemVerdict.digest(bay.verdicts()));
-        }
-        return digests;
+                request.author(), request.reason(), result.verdict(), documentParts, resultParts);
     }
 
     private static @Nullable RevisionRequest request(@Nullable Object body, Faults faults) {
@@ -108,6 +87,11 @@ record Submission(
             parts.bays().forEach(bay -> contents.add(bay.content()));
         }
         return contents;
+    }
+
+    /** The results of each bay. */
+    List<Content> results() {
+        return result.bays().stream().map(Parts.Bay::content).toList();
     }
 
     /** The hashes of the bays, for the manifest. */

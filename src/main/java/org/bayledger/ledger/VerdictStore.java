@@ -18,6 +18,9 @@ class VerdictStore {
 
     private static final int BATCH = 500;
 
+    /** Results that are in memory at once. */
+    private static final int AT_ONCE = 10;
+
     private final JdbcTemplate batches;
     private final JdbcClient database;
     private final LedgerStore store;
@@ -28,22 +31,26 @@ class VerdictStore {
         this.store = store;
     }
 
-    /** Stores digests that are not stored yet, always in the order of their results' hashes. */
-    void insertMissing(String organisation, Map<String, byte[]> digests) {
-        Map<String, byte[]> missing = new TreeMap<>(digests);
-        missing.keySet().removeAll(stored(organisation, digests.keySet()).keySet());
+    /**
+     * Stores digests of bays' results that have none yet, always in the order of the results'
+     * hashes.
+     */
+    void insertMissing(String organisation, Collection<Content> results) {
+        Map<String, Content> missing = new TreeMap<>();
+        results.forEach(result -> missing.put(result.hash(), result));
+        missing.keySet().removeAll(stored(organisation, List.copyOf(missing.keySet())).keySet());
         batches.batchUpdate(
                 """
                 INSERT INTO ledger.result_verdicts (organisation, result_hash, bytes)
                 VALUES (?, ?, ?) ON CONFLICT (organisation, result_hash) DO NOTHING
                 """,
-                missing.entrySet().stream()
+                missing.values().stream()
                         .map(
-                                digest ->
+                                result ->
                                         new Object[] {
                                             organisation,
-                                            Sha256.bytes(digest.getKey()),
-                                            digest.getValue()
+                                            Sha256.bytes(result.hash()),
+                                            ItemDigest.digest(result.bytes())
                                         })
                         .toList());
     }
@@ -58,6 +65,29 @@ class VerdictStore {
         store.contents(organisation, others)
                 .forEach(
                         (hash, result) -> found.put(hash, ItemVerdict.of(StrictJson.read(result))));
+        return found;
+    }
+
+    /** The checks in bays' results in short, by the hash of the results. */
+    Map<String, List<ItemDigest>> digests(String organisation, Collection<String> results) {
+        Map<String, List<ItemDigest>> found = new HashMap<>();
+        stored(organisation, results)
+                .forEach(
+                        (hash, digest) -> {
+                            List<ItemDigest> items = ItemDigest.read(digest);
+                            if (items != null) {
+                                found.put(hash, items);
+                            }
+                        });
+        List<String> others =
+                results.stream().distinct().filter(hash -> !found.containsKey(hash)).toList();
+        for (int from = 0; from < others.size(); from += AT_ONCE) {
+            List<String> some = others.subList(from, Math.min(from + AT_ONCE, others.size()));
+            Map<String, byte[]> contents = store.contents(organisation, some);
+            for (String hash : some) {
+                found.put(hash, ItemDigest.of(Wholes.content(contents, hash)));
+            }
+        }
         return found;
     }
 

@@ -188,6 +188,7 @@ class Verifier {
                 byte[] digest = digests.get(hash);
                 if (digest != null
                         && results.contains(hash)
+                        && !Arrays.equals(digest, ItemDigest.digest(bytes))
                         && !Arrays.equals(
                                 digest,
                                 ItemVerdict.digest(ItemVerdict.of(StrictJson.read(bytes))))) {

@@ -1,6 +1,7 @@
 package org.bayledger.platform;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.net.URI;
 import java.util.Arrays;
@@ -62,15 +63,23 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
                 HttpHeaders.EMPTY);
     }
 
-    /** What the database could not do now; the cause in one line, without a stack trace. */
+    /**
+     * What the database could not do now; the cause in one line, without a stack trace. An answer
+     * that has begun, such as an export, can't become a problem any more: the container gets the
+     * failure and cuts the connection, so that nobody takes what came for all of it.
+     */
     @ExceptionHandler({
         DataAccessResourceFailureException.class,
         TransientDataAccessException.class,
         RecoverableDataAccessException.class,
         TransactionException.class
     })
-    ResponseEntity<Object> unavailable(RuntimeException cause, HttpServletRequest request) {
+    ResponseEntity<Object> unavailable(
+            RuntimeException cause, HttpServletRequest request, HttpServletResponse response) {
         LOG.warn("the database does not answer: {}", cause.toString());
+        if (response.isCommitted()) {
+            throw cause;
+        }
         HttpHeaders headers = new HttpHeaders();
         headers.set(HttpHeaders.RETRY_AFTER, "5");
         return answer(
@@ -88,10 +97,15 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
      * the caller's.
      */
     @ExceptionHandler
-    @Nullable ResponseEntity<Object> unforeseen(Exception cause, HttpServletRequest request) {
+    @Nullable ResponseEntity<Object> unforeseen(
+            Exception cause, HttpServletRequest request, HttpServletResponse response)
+            throws Exception {
         if (DisconnectedClientHelper.isClientDisconnectedException(cause)) {
             LOG.debug("the caller hung up", cause);
             return null;
+        }
+        if (response.isCommitted()) {
+            throw cause;
         }
         if (isUnreadable(cause)) {
             return answer(

@@ -30,6 +30,9 @@ class KilledServiceTest {
     private static final int KILLS = Integer.getInteger("bayledger.test.kills", 5);
     private static final int WRITERS = 3;
 
+    /** After so many kills new projects are written to; a chain is verified after every kill. */
+    private static final int KILLS_OF_A_PROJECT = 20;
+
     /** When to kill is drawn from this seed; where exactly that meets a write is the machine's. */
     private static final long SEED = 20_260_914;
 
@@ -59,17 +62,22 @@ class KilledServiceTest {
     private static void killAgainAndAgain(int kills, Supplier<ServiceProcess> start, Also also)
             throws Exception {
         SplittableRandom random = new SplittableRandom(SEED);
+        List<Writer> all = new ArrayList<>();
         List<Writer> writers = new ArrayList<>();
         int leftOpen = 0;
         for (int kill = 0; kill < kills; kill++) {
             ServiceProcess service = start.get();
             try {
                 for (Writer writer : writers) {
-                    writer.everythingStands(service.port());
+                    writer.newestStands(service.port());
                     writer.retryIsAnsweredOnce(service.port());
                 }
-                while (writers.size() < WRITERS) {
-                    writers.add(new Writer(service.port()));
+                if (kill % KILLS_OF_A_PROJECT == 0) {
+                    writers.clear();
+                    for (int i = 0; i < WRITERS; i++) {
+                        writers.add(new Writer(service.port()));
+                    }
+                    all.addAll(writers);
                 }
                 writeUntilKilled(service, writers, 1 + random.nextInt(12), also, kill);
             } finally {
@@ -79,8 +87,8 @@ class KilledServiceTest {
         }
         assertThat(leftOpen).as("kills met requests in the air").isPositive();
         try (ServiceProcess service = start.get()) {
-            for (Writer writer : writers) {
-                writer.everythingStands(service.port());
+            for (Writer writer : all) {
+                writer.newestStands(service.port());
                 writer.retryIsAnsweredOnce(service.port());
                 writer.everythingStands(service.port());
                 assertThat(writer.acknowledged()).isNotEmpty();

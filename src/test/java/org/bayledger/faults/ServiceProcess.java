@@ -53,7 +53,8 @@ final class ServiceProcess implements AutoCloseable {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         // what starts in seconds; the sums are the same
-        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-Xshare:auto", "-Xmx512m"));
+        command.addAll(
+                List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-Xmx512m"));
         command.addAll(List.of("-cp", System.getProperty("java.class.path")));
         command.add("-Dserver.port=0");
         properties.forEach((name, value) -> command.add("-D" + name + "=" + value));
