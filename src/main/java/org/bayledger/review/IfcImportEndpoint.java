@@ -61,7 +61,10 @@ class IfcImportEndpoint {
                     HttpStatus.CONTENT_TOO_LARGE,
                     ProblemDetail.forStatusAndDetail(
                             HttpStatus.CONTENT_TOO_LARGE,
-                            "The file is larger than " + maxBytes + " bytes."),
+                            "The file is larger than the "
+                                    + maxBytes
+                                    + " bytes that are taken here; export the facade alone, one"
+                                    + " part of the building at a time."),
                     null);
         }
         return IfcImport.run(bytes);
