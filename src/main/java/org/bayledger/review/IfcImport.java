@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -54,7 +54,7 @@ final class IfcImport {
                     "holds no IfcCurtainWall; export the facade as curtain walls with their plates"
                             + " and members");
         }
-        Map<StepEntity, List<StepEntity>> parts = parts();
+        Map<Integer, List<StepEntity>> parts = parts();
         IfcShape shape = new IfcShape(model);
         List<IfcWall> walls = new ArrayList<>();
         for (StepEntity wall : found) {
@@ -78,11 +78,12 @@ final class IfcImport {
         return new IfcImportResult(document(walls), imported, lacking, skipped);
     }
 
-    private Map<StepEntity, List<StepEntity>> parts() {
-        Map<StepEntity, List<StepEntity>> parts = new IdentityHashMap<>();
+    /** Parts of each whole, by its number. */
+    private Map<Integer, List<StepEntity>> parts() {
+        Map<Integer, List<StepEntity>> parts = new HashMap<>();
         for (StepEntity relation : model.all("IFCRELAGGREGATES", "IFCRELNESTS")) {
             for (StepEntity whole : model.found(Arrays.asList(relation.argument(4)))) {
-                parts.computeIfAbsent(whole, unused -> new ArrayList<>())
+                parts.computeIfAbsent(whole.id(), unused -> new ArrayList<>())
                         .addAll(model.found(relation.list(5)));
             }
         }
@@ -90,11 +91,11 @@ final class IfcImport {
     }
 
     /** Parts of a wall, and of its units; another curtain wall inside is a wall of its own. */
-    private static List<StepEntity> own(StepEntity wall, Map<StepEntity, List<StepEntity>> parts) {
+    private static List<StepEntity> own(StepEntity wall, Map<Integer, List<StepEntity>> parts) {
         List<StepEntity> own = new ArrayList<>(List.of(wall));
         Set<Integer> seen = new HashSet<>(Set.of(wall.id()));
         for (int i = 0; i < own.size(); i++) {
-            for (StepEntity part : parts.getOrDefault(own.get(i), List.of())) {
+            for (StepEntity part : parts.getOrDefault(own.get(i).id(), List.of())) {
                 if (!part.type().equals("IFCCURTAINWALL") && seen.add(part.id())) {
                     own.add(part);
                 }

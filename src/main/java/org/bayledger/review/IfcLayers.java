@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +21,11 @@ final class IfcLayers {
     private static final int MOST_NAMED = 5;
 
     private final IfcModel model;
-    private final Map<StepEntity, StepEntity> material = new IdentityHashMap<>();
-    private final Map<StepEntity, StepEntity> type = new IdentityHashMap<>();
+
+    /** What is said of an instance, by its number. */
+    private final Map<Integer, StepEntity> material = new HashMap<>();
+
+    private final Map<Integer, StepEntity> type = new HashMap<>();
 
     IfcLayers(IfcModel model) {
         this.model = model;
@@ -30,10 +33,10 @@ final class IfcLayers {
         relate("IFCRELDEFINESBYTYPE", type);
     }
 
-    private void relate(String relation, Map<StepEntity, StepEntity> to) {
+    private void relate(String relation, Map<Integer, StepEntity> to) {
         for (StepEntity one : model.all(relation)) {
             for (StepEntity relating : model.found(Arrays.asList(one.argument(5)))) {
-                model.found(one.list(4)).forEach(related -> to.put(related, relating));
+                model.found(one.list(4)).forEach(related -> to.put(related.id(), relating));
             }
         }
     }
@@ -42,8 +45,9 @@ final class IfcLayers {
     String of(List<StepEntity> plates) {
         Set<String> words = new LinkedHashSet<>();
         for (StepEntity plate : plates) {
-            StepEntity of = type.get(plate);
-            StepEntity found = material.getOrDefault(plate, of == null ? null : material.get(of));
+            StepEntity of = type.get(plate.id());
+            StepEntity own = material.get(plate.id());
+            StepEntity found = own != null || of == null ? own : material.get(of.id());
             String said = found == null ? "" : words(found);
             if (!said.isEmpty() && words.size() < MOST_NAMED) {
                 words.add(said);
@@ -55,7 +59,8 @@ final class IfcLayers {
     private String words(StepEntity material) {
         try {
             return switch (material.type()) {
-                case "IFCMATERIALLAYERSETUSAGE" -> words(model.required(material.argument(0)));
+                case "IFCMATERIALLAYERSETUSAGE" ->
+                        words(model.required(material.argument(0), "IFCMATERIALLAYERSET"));
                 case "IFCMATERIALLAYERSET" -> layers(model.required(material.list(0)));
                 case "IFCMATERIAL" -> material.text(0);
                 default -> "";
