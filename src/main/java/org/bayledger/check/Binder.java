@@ -258,7 +258,12 @@ public final class Binder {
                 return constant;
             }
         }
-        faults.malformed(pointer, "must be one of " + constants(type));
+        String given = raw instanceof String text && text.length() <= 40 ? text : "";
+        faults.malformed(
+                pointer,
+                (given.isBlank() ? "" : "'" + given + "' is not known here; ")
+                        + "must be one of "
+                        + constants(type));
         return null;
     }
 

@@ -35,11 +35,14 @@ final class CsvText {
     }
 
     /**
-     * A cell's text. An apostrophe goes before what a spreadsheet would run as a formula: names and
-     * reasons come from callers.
+     * A cell's text; nothing stands for null. An apostrophe goes before what a spreadsheet would
+     * run as a formula: names and reasons come from callers.
      */
-    static String cell(@Nullable Object value) {
-        String text = value == null ? "" : value.toString();
+    private static @Nullable String cell(@Nullable Object value) {
+        if (value == null) {
+            return null;
+        }
+        String text = value.toString();
         return FORMULA.matcher(text).matches() && !NUMBER.matcher(text).matches()
                 ? "'" + text
                 : text;

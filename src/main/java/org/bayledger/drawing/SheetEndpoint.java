@@ -42,6 +42,8 @@ class SheetEndpoint {
     private static final String HTML = "text/html;charset=UTF-8";
     private static final String PDF = "application/pdf";
     private static final String ZIP = "application/zip";
+    private static final String WHICH_DRAWINGS =
+            "Which drawings stand on the sheet; absent: ALL for up to 20 bays, else ELEVATIONS.";
 
     private final RecordedDocuments recorded;
     private final JsonMapper json;
@@ -56,7 +58,8 @@ class SheetEndpoint {
     byte[] reviewAsPage(
             @RequestBody RawJson body,
             @RequestParam(required = false) @Nullable UnitSystem units,
-            @RequestParam(required = false) @Nullable SheetDrawings drawings) {
+            @Parameter(description = WHICH_DRAWINGS) @RequestParam(required = false)
+                    @Nullable SheetDrawings drawings) {
         return page(reviewed(body, units), drawings);
     }
 
@@ -65,7 +68,8 @@ class SheetEndpoint {
     byte[] reviewAsPdf(
             @RequestBody RawJson body,
             @RequestParam(required = false) @Nullable UnitSystem units,
-            @RequestParam(required = false) @Nullable SheetDrawings drawings) {
+            @Parameter(description = WHICH_DRAWINGS) @RequestParam(required = false)
+                    @Nullable SheetDrawings drawings) {
         return pdf(reviewed(body, units), drawings);
     }
 
@@ -100,11 +104,7 @@ class SheetEndpoint {
     ResponseEntity<byte[]> recorded(
             @PathVariable String projectId,
             @PathVariable String number,
-            @Parameter(
-                            description =
-                                    "Which drawings stand on the sheet; absent: ALL for up to 20"
-                                            + " bays, else ELEVATIONS.")
-                    @RequestParam(required = false)
+            @Parameter(description = WHICH_DRAWINGS) @RequestParam(required = false)
                     @Nullable SheetDrawings drawings,
             @Parameter(hidden = true) @RequestHeader(name = "Accept", defaultValue = HTML)
                     String accept) {

@@ -85,7 +85,8 @@ record SheetFinding(String severity, String code, List<Name> items, String more,
                     items.size() <= NAMED ? "" : " and " + (items.size() - NAMED) + " more",
                     texts.size() == 1
                             ? ""
-                            : " So for the first; the answer has the numbers of every item.");
+                            : " The numbers are those of the first item; the answer as JSON has those"
+                                    + " of every one.");
         }
     }
 

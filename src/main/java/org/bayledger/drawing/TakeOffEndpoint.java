@@ -9,6 +9,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bayledger.check.Answer;
 import org.bayledger.check.Binder;
@@ -75,7 +76,8 @@ class TakeOffEndpoint {
             @RequestParam(required = false) @Nullable UnitSystem units,
             @Parameter(hidden = true) @RequestHeader(name = "Accept", defaultValue = CSV)
                     String accept) {
-        return answer(accept, request.takeOff(), request.document(), results(request, units));
+        return answer(
+                accept, request.takeOff(), request.document(), results(request, units), "/takeOff");
     }
 
     @Operation(
@@ -105,31 +107,44 @@ class TakeOffEndpoint {
             @Parameter(hidden = true) @RequestHeader(name = "Accept", defaultValue = CSV)
                     String accept) {
         RecordedRevision revision = recorded.readWhole(projectId, number);
-        return answer(accept, takeOff, document(revision), revision.result());
+        return answer(accept, takeOff, document(revision), revision.result(), "");
     }
 
     /** A table, unless it is the workbook that is asked for. */
     private static ResponseEntity<byte[]> answer(
-            String accept, @Nullable TakeOffKind kind, ReviewDocument document, Map<?, ?> result) {
+            String accept,
+            @Nullable TakeOffKind kind,
+            ReviewDocument document,
+            Map<?, ?> result,
+            String pointer) {
         boolean book = accept.contains(XLSX) && !accept.contains(CSV);
         return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType(book ? XLSX : CSV))
-                .body(book ? workbook(kind, document, result) : csv(kind, document, result));
+                .body(
+                        book
+                                ? workbook(kind, document, result)
+                                : csv(kind, document, result, pointer));
     }
 
     private static ReviewDocument document(RecordedRevision revision) {
         return Binder.bind(revision.document(), ReviewDocument.class);
     }
 
+    /**
+     * @param pointer where the kind stands in a body; empty where it is a query parameter
+     */
     private static byte[] csv(
-            @Nullable TakeOffKind kind, ReviewDocument document, Map<?, ?> result) {
+            @Nullable TakeOffKind kind, ReviewDocument document, Map<?, ?> result, String pointer) {
         if (kind == null) {
             throw new FaultsException(
                     List.of(
                             new Fault(
-                                    "/takeOff",
-                                    "is required for text/csv, which is one list: one of "
-                                            + Arrays.toString(TakeOffKind.values())
+                                    pointer,
+                                    (pointer.isEmpty() ? "query parameter takeOff " : "")
+                                            + "is required for text/csv, which is one list: one of "
+                                            + Arrays.stream(TakeOffKind.values())
+                                                    .map(Enum::name)
+                                                    .collect(Collectors.joining(", "))
                                             + "; a workbook ("
                                             + XLSX
                                             + ") has all of them",

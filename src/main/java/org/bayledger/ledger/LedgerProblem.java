@@ -19,11 +19,16 @@ final class LedgerProblem {
     private LedgerProblem() {}
 
     static ErrorResponseException unknownProject() {
-        return problem(HttpStatus.NOT_FOUND, "There is no project with this identifier.");
+        return problem(
+                HttpStatus.NOT_FOUND,
+                "There is no project with this identifier; GET /v1/projects lists those that there are.");
     }
 
     static ErrorResponseException unknownRevision() {
-        return problem(HttpStatus.NOT_FOUND, "The project has no revision with this number.");
+        return problem(
+                HttpStatus.NOT_FOUND,
+                "The project has no revision with this number; GET .../revisions of the project lists"
+                        + " those that there are, 1 for the first.");
     }
 
     /**

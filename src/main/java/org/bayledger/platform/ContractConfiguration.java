@@ -8,9 +8,11 @@ import io.swagger.v3.oas.models.tags.Tag;
 import java.util.List;
 import org.bayledger.check.Cautions;
 import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.boot.info.BuildProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 
 /** The OpenAPI document that the service serves of itself. */
 @Configuration(proxyBeanMethods = false)
@@ -80,7 +82,8 @@ class ContractConfiguration {
     }
 
     @Bean
-    ContractDocument contractDocument() {
-        return new ContractDocument();
+    ContractDocument contractDocument(
+            @Qualifier("requestMappingHandlerMapping") RequestMappingHandlerMapping mapping) {
+        return new ContractDocument(new Variants(mapping));
     }
 }

@@ -50,7 +50,8 @@ final class ContractDocument implements OpenApiCustomizer {
                     "image/svg+xml", "svg",
                     "text/csv", "csv",
                     "application/x-ndjson", "ndjson",
-                    "application/x-step", "ifc");
+                    "application/x-step", "ifc",
+                    "model/step", "ifc");
 
     /** Parameters that mean the same in every operation; an endpoint's own words come first. */
     private static final Map<String, String> SHARED_PARAMETERS =
@@ -85,6 +86,11 @@ final class ContractDocument implements OpenApiCustomizer {
                                     + " answered as the first time and records nothing more."));
 
     private final ObjectMapper json = JsonMapper.builder().build();
+    private final Variants variants;
+
+    ContractDocument(Variants variants) {
+        this.variants = variants;
+    }
 
     @Override
     public void customise(OpenAPI document) {
@@ -93,6 +99,14 @@ final class ContractDocument implements OpenApiCustomizer {
         new TreeMap<>(document.getPaths()).forEach(sorted::addPathItem);
         document.setPaths(sorted);
         sorted.values().forEach(path -> path.readOperations().forEach(o -> request(o, schemas)));
+        sorted.forEach(
+                (path, item) ->
+                        item.readOperationsMap()
+                                .forEach(
+                                        (method, operation) ->
+                                                VariantsInContract.add(
+                                                        operation,
+                                                        variants.of(path, method.name()))));
         ProblemResponses problems = new ProblemResponses(schemas);
         sorted.forEach((path, item) -> answers(path, item, schemas, problems));
         document.setComponents(

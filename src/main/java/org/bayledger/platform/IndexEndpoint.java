@@ -7,8 +7,10 @@ import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.server.ResponseStatusException;
+import org.springframework.web.util.HtmlUtils;
 
 /** The pages for people: where to go from the root, and what each kind of problem means. */
 @Hidden
@@ -28,6 +30,9 @@ class IndexEndpoint {
                    padding: 0 1rem; color: #222; background: #fdfdfb; }
             dt { font-weight: 600; margin-top: 1rem; }
             dd { margin: 0; }
+            h2 { font-size: 1.1rem; margin-bottom: 0; }
+            h2 + p { margin-top: 0.2rem; }
+            pre { white-space: pre-wrap; overflow-wrap: anywhere; }
             </style>
             </head>
             <body>
@@ -57,6 +62,19 @@ class IndexEndpoint {
             </dl>
             """;
 
+    private static final String PROBLEM =
+            """
+            <p>HTTP status %d.</p>
+            <h2>What was wrong, and where</h2>
+            <p>%s</p>
+            <h2>What to do</h2>
+            <p>%s</p>
+            <h2>An example</h2>
+            <pre>%s</pre>
+            <p><a href="/problems">All problems</a>;
+            <a href="/swagger-ui.html">all operations, with examples</a></p>
+            """;
+
     @GetMapping(path = "/", produces = MediaType.TEXT_HTML_VALUE)
     ResponseEntity<String> index() {
         return page("Bayledger", INDEX);
@@ -75,8 +93,14 @@ class IndexEndpoint {
         return page("Problems", kinds);
     }
 
-    @GetMapping(path = "/problems/{slug}", produces = MediaType.TEXT_HTML_VALUE)
-    ResponseEntity<String> problem(@PathVariable String slug) {
+    /** A page for people, and the same as data for programs that ask for JSON. */
+    @GetMapping(
+            path = "/problems/{slug}",
+            produces = {MediaType.TEXT_HTML_VALUE, MediaType.APPLICATION_JSON_VALUE})
+    ResponseEntity<?> problem(
+            @PathVariable String slug,
+            @RequestHeader(name = "Accept", defaultValue = MediaType.TEXT_HTML_VALUE)
+                    String accept) {
         ProblemKind kind =
                 Arrays.stream(ProblemKind.values())
                         .filter(candidate -> candidate.slug().equals(slug))
@@ -85,12 +109,39 @@ class IndexEndpoint {
                                 () ->
                                         new ResponseStatusException(
                                                 org.springframework.http.HttpStatus.NOT_FOUND,
-                                                "There is no such kind of problem."));
+                                                "There is no such kind of problem; /problems lists"
+                                                        + " them."));
+        if (accept.contains("json") && !accept.contains("html")) {
+            return ResponseEntity.ok()
+                    .contentType(MediaType.APPLICATION_JSON)
+                    .body(
+                            new Described(
+                                    kind.type().toString(),
+                                    kind.title(),
+                                    kind.status(),
+                                    kind.meaning(),
+                                    kind.advice()));
+        }
         return page(
                 kind.title(),
-                "<p>HTTP status %d.</p>\n<p>%s</p>\n<p><a href=\"/problems\">All problems</a></p>"
-                        .formatted(kind.status(), kind.meaning()));
+                PROBLEM.formatted(
+                        kind.status(),
+                        kind.meaning(),
+                        kind.advice(),
+                        HtmlUtils.htmlEscape(ProblemExamples.of(kind).toPrettyString(), "UTF-8")));
     }
+
+    /**
+     * A kind of problem as data.
+     *
+     * @param type what a problem of this kind names as its type
+     * @param title the kind in a few words
+     * @param status the HTTP status
+     * @param meaning what was wrong, and where
+     * @param advice what to do
+     */
+    private record Described(
+            String type, String title, int status, String meaning, String advice) {}
 
     private static ResponseEntity<String> page(String title, String content) {
         return ResponseEntity.ok()

@@ -25,7 +25,10 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.http.converter.HttpMessageNotReadableException;
 import org.springframework.security.web.firewall.RequestRejectedException;
 import org.springframework.transaction.TransactionException;
+import org.springframework.web.HttpMediaTypeNotAcceptableException;
 import org.springframework.web.HttpMediaTypeNotSupportedException;
+import org.springframework.web.HttpRequestMethodNotSupportedException;
+import org.springframework.web.bind.MissingServletRequestParameterException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.context.request.ServletWebRequest;
@@ -195,26 +198,66 @@ class ProblemAdvice extends ResponseEntityExceptionHandler {
 
     private static String detail(Exception cause, ProblemDetail problem) {
         if (cause instanceof NoResourceFoundException || cause instanceof NoHandlerFoundException) {
-            return "There is nothing at this path.";
+            return "There is nothing at this path; /v3/api-docs.yaml and /swagger-ui.html list all"
+                    + " that there is.";
         }
         if (cause instanceof TypeMismatchException mismatch) {
-            Class<?> type = mismatch.getRequiredType();
             String name =
                     mismatch instanceof MethodArgumentTypeMismatchException argument
                             ? argument.getName()
                             : String.valueOf(mismatch.getPropertyName());
-            return type != null && type.isEnum()
-                    ? name + " must be one of " + constants(type)
-                    : name + " is not what is accepted there";
+            return "query parameter " + name + " must be " + accepted(mismatch.getRequiredType());
+        }
+        if (cause instanceof MissingServletRequestParameterException missing) {
+            return "query parameter " + missing.getParameterName() + " is required";
+        }
+        if (cause instanceof HttpRequestMethodNotSupportedException method) {
+            String[] supported = method.getSupportedMethods();
+            return method.getMethod()
+                    + " does nothing at this path; it takes "
+                    + (supported == null ? "none" : String.join(", ", supported))
+                    + ".";
+        }
+        if (cause instanceof HttpMediaTypeNotAcceptableException unacceptable) {
+            String types = types(unacceptable.getSupportedMediaTypes());
+            return types.isEmpty()
+                    ? "The Accept header can't be read."
+                    : "Accept names no media type of this answer; it comes as " + types + ".";
         }
         if (cause instanceof HttpMediaTypeNotSupportedException unsupported) {
-            String accepted = MediaType.toString(unsupported.getSupportedMediaTypes());
+            MediaType sent = unsupported.getContentType();
+            String accepted = types(unsupported.getSupportedMediaTypes());
             return accepted.isEmpty()
                     ? "The Content-Type can't be read."
-                    : "The body must be sent as " + accepted + " in UTF-8.";
+                    : "The body must be sent with Content-Type: "
+                            + accepted
+                            + (accepted.contains("json") ? ", in UTF-8" : "")
+                            + (sent == null
+                                    ? "; it came without one."
+                                    : "; it came as " + sent + ".");
         }
         String detail = problem.getDetail();
         return detail == null ? ProblemKind.of(problem.getStatus()).meaning() : detail;
+    }
+
+    private static String accepted(@Nullable Class<?> type) {
+        if (type != null && type.isEnum()) {
+            return "one of " + constants(type);
+        }
+        if (type == boolean.class || type == Boolean.class) {
+            return "true or false";
+        }
+        return type != null && (type.isPrimitive() || Number.class.isAssignableFrom(type))
+                ? "a whole number of no more than nine digits"
+                : "a text that can be read";
+    }
+
+    /** Media types without parameters, each once. */
+    private static String types(List<MediaType> types) {
+        return types.stream()
+                .map(type -> new MediaType(type.getType(), type.getSubtype()).toString())
+                .distinct()
+                .collect(Collectors.joining(" or "));
     }
 
     private static String constants(Class<?> type) {

@@ -5,18 +5,24 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Map;
-import java.util.TreeMap;
 import org.bayledger.check.Faults;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.core.MethodParameter;
-import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.method.HandlerMethod;
 import org.springframework.web.servlet.HandlerInterceptor;
+import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 
 /**
  * Refuses query parameters that an endpoint of this service does not declare, that are given twice
  * or empty: a misspelt {@code unit=US} must not pass for an answer in the default units.
  */
 final class QueryGuard implements HandlerInterceptor {
+
+    private final ObjectProvider<RequestMappingHandlerMapping> mapping;
+
+    QueryGuard(ObjectProvider<RequestMappingHandlerMapping> mapping) {
+        this.mapping = mapping;
+    }
 
     @Override
     public boolean preHandle(
@@ -25,15 +31,15 @@ final class QueryGuard implements HandlerInterceptor {
                 || !method.getBeanType().getName().startsWith("org.bayledger.")) {
             return true;
         }
-        Map<String, Boolean> known = declared(method);
+        Map<String, MethodParameter> known = Variants.declared(method);
         Faults faults = new Faults();
         request.getParameterMap()
                 .forEach(
                         (name, values) -> {
-                            Boolean repeatable = known.get(name);
-                            if (repeatable == null) {
-                                faults.malformed("", unknown(name, known));
-                            } else if (values.length > 1 && !repeatable) {
+                            MethodParameter declared = known.get(name);
+                            if (declared == null) {
+                                faults.malformed("", unknown(name, known, method));
+                            } else if (values.length > 1 && !isRepeatable(declared)) {
                                 faults.malformed("", "query parameter " + name + " is given twice");
                             } else if (!isClean(values)) {
                                 faults.malformed(
@@ -54,7 +60,12 @@ final class QueryGuard implements HandlerInterceptor {
                 .allMatch(value -> !value.isEmpty() && value.equals(value.trim()));
     }
 
-    private static String unknown(String name, Map<String, Boolean> known) {
+    private String unknown(String name, Map<String, MethodParameter> known, HandlerMethod method) {
+        String elsewhere =
+                Variants.typesWith(new Variants(mapping.getObject()).beside(method), name);
+        if (!elsewhere.isEmpty()) {
+            return "query parameter " + name + " goes only with Accept: " + elsewhere;
+        }
         String shown = name.length() > 40 ? name.substring(0, 40) + "..." : name;
         return "unknown query parameter "
                 + shown
@@ -63,20 +74,8 @@ final class QueryGuard implements HandlerInterceptor {
                         : "; known here: " + String.join(", ", known.keySet()));
     }
 
-    /** The names of the declared query parameters, and whether each may be given several times. */
-    private static Map<String, Boolean> declared(HandlerMethod method) {
-        Map<String, Boolean> names = new TreeMap<>();
-        for (MethodParameter parameter : method.getMethodParameters()) {
-            RequestParam declared = parameter.getParameterAnnotation(RequestParam.class);
-            if (declared != null) {
-                Class<?> type = parameter.getParameterType();
-                String name =
-                        declared.value().isEmpty()
-                                ? parameter.getParameter().getName()
-                                : declared.value();
-                names.put(name, type.isArray() || Collection.class.isAssignableFrom(type));
-            }
-        }
-        return names;
+    private static boolean isRepeatable(MethodParameter parameter) {
+        Class<?> type = parameter.getParameterType();
+        return type.isArray() || Collection.class.isAssignableFrom(type);
     }
 }

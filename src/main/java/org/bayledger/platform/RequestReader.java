@@ -83,7 +83,10 @@ final class RequestReader implements HttpMessageConverter<Object> {
 
     private ErrorResponseException tooLarge() {
         return refused(
-                HttpStatus.CONTENT_TOO_LARGE, "The body is larger than " + maxBytes + " bytes.");
+                HttpStatus.CONTENT_TOO_LARGE,
+                "The body is larger than the "
+                        + maxBytes
+                        + " bytes that are taken here; send the job in several documents.");
     }
 
     private static ErrorResponseException refused(HttpStatus status, String detail) {

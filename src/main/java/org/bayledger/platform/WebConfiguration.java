@@ -1,6 +1,8 @@
 package org.bayledger.platform;
 
 import org.bayledger.check.AnswerModule;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.jackson.autoconfigure.JsonMapperBuilderCustomizer;
 import org.springframework.context.annotation.Bean;
@@ -9,6 +11,7 @@ import org.springframework.http.converter.HttpMessageConverters;
 import org.springframework.util.unit.DataSize;
 import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.MapperFeature;
 
@@ -19,14 +22,19 @@ class WebConfiguration implements WebMvcConfigurer {
     private final DataSize maxBody;
     private final Workload workload;
     private final OperationMetrics metrics;
+    private final ObjectProvider<RequestMappingHandlerMapping> mapping;
 
     WebConfiguration(
             @Value("${bayledger.limits.body:10MB}") DataSize maxBody,
             Workload workload,
-            OperationMetrics metrics) {
+            OperationMetrics metrics,
+            @Qualifier("requestMappingHandlerMapping")
+                    ObjectProvider<RequestMappingHandlerMapping> mapping) {
         this.maxBody = maxBody;
         this.workload = workload;
         this.metrics = metrics;
+        // asked for when a request comes: it is itself made with this configuration
+        this.mapping = mapping;
     }
 
     @Override
@@ -37,7 +45,7 @@ class WebConfiguration implements WebMvcConfigurer {
     @Override
     public void addInterceptors(InterceptorRegistry registry) {
         registry.addInterceptor(metrics);
-        registry.addInterceptor(new QueryGuard());
+        registry.addInterceptor(new QueryGuard(mapping));
         registry.addInterceptor(workload);
     }
 

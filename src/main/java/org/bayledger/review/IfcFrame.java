@@ -1,12 +1,13 @@
 package org.bayledger.review;
 
 /**
- * A right-handed frame of coordinates in another one.
+ * A frame of coordinates in another one. Those of placements are right-handed with unit vectors;
+ * those of mapped shapes may be scaled or mirrored.
  *
  * @param origin its origin, m
- * @param x unit vector along its x axis
- * @param y unit vector along its y axis
- * @param z unit vector along its z axis
+ * @param x vector along its x axis, of the length of 1 there
+ * @param y vector along its y axis
+ * @param z vector along its z axis
  */
 record IfcFrame(Vector origin, Vector x, Vector y, Vector z) {
 
@@ -43,7 +44,11 @@ record IfcFrame(Vector origin, Vector x, Vector y, Vector z) {
         }
 
         Vector unit() {
-            return times(1 / length());
+            double length = length();
+            if (!(length > 1e-9 && length < 1e9)) {
+                throw new IllegalArgumentException("a direction without a direction");
+            }
+            return times(1 / length);
         }
     }
 
@@ -64,6 +69,12 @@ record IfcFrame(Vector origin, Vector x, Vector y, Vector z) {
     /** A point of this frame in the frame around it. */
     Vector out(Vector point) {
         return origin.plus(turned(point));
+    }
+
+    /** A point of the frame around this right-handed one of unit vectors, in this one. */
+    Vector in(Vector point) {
+        Vector from = point.plus(origin.times(-1));
+        return new Vector(from.dot(x), from.dot(y), from.dot(z));
     }
 
     /** A frame in this one, seen from the frame around it. */

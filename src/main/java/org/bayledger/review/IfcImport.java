@@ -3,6 +3,8 @@ package org.bayledger.review;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,7 +29,13 @@ final class IfcImport {
     private final List<Lacking> lacking = new ArrayList<>();
     private final List<SkippedWall> skipped = new ArrayList<>();
 
-    private IfcImport() {}
+    private final IfcModel model;
+    private final IfcLayers layers;
+
+    private IfcImport(IfcModel model) {
+        this.model = model;
+        this.layers = new IfcLayers(model);
+    }
 
     /**
      * Reads a file.
@@ -36,49 +44,70 @@ final class IfcImport {
      *     made of it
      */
     static IfcImportResult run(byte[] file) {
-        return new IfcImport().read(new IfcModel(StepReader.read(file)));
+        return new IfcImport(new IfcModel(StepReader.read(file))).read();
     }
 
-    private IfcImportResult read(IfcModel model) {
+    private IfcImportResult read() {
         List<StepEntity> found = model.all("IFCCURTAINWALL");
         if (found.isEmpty()) {
-            throw IfcModel.refused("holds no IfcCurtainWall");
+            throw IfcModel.refused(
+                    "holds no IfcCurtainWall; export the facade as curtain walls with their plates"
+                            + " and members");
         }
-        Map<StepEntity, List<StepEntity>> parts = parts(model);
+        Map<Integer, List<StepEntity>> parts = parts();
+        IfcShape shape = new IfcShape(model);
         List<IfcWall> walls = new ArrayList<>();
         for (StepEntity wall : found) {
             try {
-                walls.add(IfcWall.of(model, wall, parts.getOrDefault(wall, List.of())));
+                walls.add(IfcWall.of(shape, wall, own(wall, parts)));
             } catch (IllegalArgumentException notABay) {
                 skipped.add(
                         new SkippedWall(
-                                wall.text(0), wall.text(2), String.valueOf(notABay.getMessage())));
+                                wall.text(0),
+                                plain(wall.text(2)),
+                                String.valueOf(notABay.getMessage())));
             }
         }
         if (walls.isEmpty()) {
             throw IfcModel.refused(
-                    "holds no IfcCurtainWall that a bay can be made of; the first one: "
+                    "holds no IfcCurtainWall that a bay can be made of; the first one ("
+                            + found.get(0)
+                            + "): "
                             + skipped.get(0).reason());
         }
-        return new IfcImportResult(document(model, walls), imported, lacking, skipped);
+        return new IfcImportResult(document(walls), imported, lacking, skipped);
     }
 
-    private static Map<StepEntity, List<StepEntity>> parts(IfcModel model) {
-        Map<StepEntity, List<StepEntity>> parts = new LinkedHashMap<>();
-        for (StepEntity relation : model.all("IFCRELAGGREGATES")) {
-            StepEntity whole = model.entity(relation.argument(4));
-            if (whole != null) {
-                parts.computeIfAbsent(whole, unused -> new ArrayList<>())
-                        .addAll(model.entities(relation.list(5)));
+    /** Parts of each whole, by its number. */
+    private Map<Integer, List<StepEntity>> parts() {
+        Map<Integer, List<StepEntity>> parts = new HashMap<>();
+        for (StepEntity relation : model.all("IFCRELAGGREGATES", "IFCRELNESTS")) {
+            for (StepEntity whole : model.found(Arrays.asList(relation.argument(4)))) {
+                parts.computeIfAbsent(whole.id(), unused -> new ArrayList<>())
+                        .addAll(model.found(relation.list(5)));
             }
         }
         return parts;
     }
 
-    private Map<String, Object> document(IfcModel model, List<IfcWall> walls) {
+    /** Parts of a wall, and of its units; another curtain wall inside is a wall of its own. */
+    private static List<StepEntity> own(StepEntity wall, Map<Integer, List<StepEntity>> parts) {
+        List<StepEntity> own = new ArrayList<>(List.of(wall));
+        Set<Integer> seen = new HashSet<>(Set.of(wall.id()));
+        for (int i = 0; i < own.size(); i++) {
+            for (StepEntity part : parts.getOrDefault(own.get(i).id(), List.of())) {
+                if (!part.type().equals("IFCCURTAINWALL") && seen.add(part.id())) {
+                    own.add(part);
+                }
+            }
+        }
+        return own.subList(1, own.size());
+    }
+
+    private Map<String, Object> document(List<IfcWall> walls) {
         Map<String, Object> document = new LinkedHashMap<>();
-        String name = model.projectName();
-        document.put("name", name.isBlank() ? "Imported" : name);
+        String name = plain(model.projectName());
+        document.put("name", name.isEmpty() ? "Imported" : name);
         document.put("units", "SI");
         List<Object> elevations = new ArrayList<>();
         List<Object> bays = new ArrayList<>();
@@ -169,15 +198,20 @@ final class IfcImport {
                 new ImportedBay(
                         id,
                         wall.source().text(0),
-                        wall.source().text(2),
+                        plain(wall.source().text(2)),
                         grid.columns().size() * grid.rows().size()));
         String at = "/bays/" + index;
+        for (String doubtful : wall.doubts()) {
+            lacking.add(new Lacking(at + "/columns", doubtful));
+        }
+        String said = layers.of(wall.plates());
         lacking.add(
                 new Lacking(
                         at + "/glassType",
                         "its glass; the plates of the file are "
                                 + millimetres(wall.glassThickness())
-                                + " thick over all"));
+                                + " thick over all"
+                                + (said.isEmpty() ? "" : ", of " + said + " as the file says")));
         lacking.add(new Lacking(at + "/mullion", "the section and supports of its verticals"));
         lacking.add(new Lacking(at + "/horizontal", "the section of its horizontals"));
         lacking.add(new Lacking(at + "/anchors", "its anchors, stack joints and movement"));
@@ -189,7 +223,7 @@ final class IfcImport {
 
     /** A name of its own for a bay: the wall's, where it makes one. */
     private String name(StepEntity wall) {
-        String given = wall.text(2).replaceAll("[/\\p{Cntrl}]", "-").strip();
+        String given = plain(wall.text(2)).replace('/', '-');
         String base =
                 given.isEmpty() ? "W" : given.substring(0, Math.min(given.length(), LONGEST_NAME));
         String name = given.isEmpty() ? "W1" : base;
@@ -197,6 +231,11 @@ final class IfcImport {
             name = base + (given.isEmpty() ? "" : "-") + i;
         }
         return name;
+    }
+
+    /** A text of the file without line ends and other control characters. */
+    private static String plain(String text) {
+        return text.replaceAll("\\p{Cntrl}+", " ").strip();
     }
 
     /** To a tenth of a millimetre, which is finer than anything is built. */

@@ -30,18 +30,26 @@ class IfcImportEndpoint {
             operationId = "importIfc",
             summary = "Take bays out of an IFC 4 file",
             description =
-                    "ISO 16739 in the clear text of ISO 10303-21: every IfcCurtainWall whose plates"
-                            + " fill a grid in one vertical plane becomes a bay. The answer is a"
-                            + " review document as far as the file goes, and what it lacks. Stores"
-                            + " nothing.",
+                    "ISO 16739 (schema IFC4; also IFC4X3, where what is read here is the same) in"
+                            + " the clear text of ISO 10303-21: every IfcCurtainWall whose plates"
+                            + " fill a grid in one vertical plane becomes a bay; plates may belong"
+                            + " to units (IfcElementAssembly). Bodies are read where they are"
+                            + " extruded rectangles or polygons, faceted or tessellated, mapped or"
+                            + " not; a wall with a plate of another kind is skipped with the"
+                            + " reason. The answer is a review document as far as the file goes,"
+                            + " and what it lacks. Stores nothing.",
             requestBody =
                     @RequestBody(
                             required = true,
                             description = "The file.",
-                            content =
-                                    @Content(
-                                            mediaType = "application/x-step",
-                                            schema = @Schema(type = "string"))))
+                            content = {
+                                @Content(
+                                        mediaType = "application/x-step",
+                                        schema = @Schema(type = "string")),
+                                @Content(
+                                        mediaType = "model/step",
+                                        schema = @Schema(type = "string"))
+                            }))
     @PostMapping(
             path = "/v1/imports/ifc",
             consumes = {"application/x-step", "model/step"},
@@ -53,7 +61,10 @@ class IfcImportEndpoint {
                     HttpStatus.CONTENT_TOO_LARGE,
                     ProblemDetail.forStatusAndDetail(
                             HttpStatus.CONTENT_TOO_LARGE,
-                            "The file is larger than " + maxBytes + " bytes."),
+                            "The file is larger than the "
+                                    + maxBytes
+                                    + " bytes that are taken here; export the facade alone, one"
+                                    + " part of the building at a time."),
                     null);
         }
         return IfcImport.run(bytes);

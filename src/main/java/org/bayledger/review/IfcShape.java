@@ -6,57 +6,100 @@ import org.bayledger.review.IfcFrame.Vector;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Corner points of a product's body: extruded rectangles and polygons, boxes, faceted and mapped
- * shapes. Their extents are those of the body; curves are not read.
+ * Corner points of products' bodies: extruded rectangles and polygons, boxes, faceted, tessellated
+ * and mapped shapes. Their extents are those of the body. A body of another kind, curved or cut, is
+ * refused whole: the extents of a part of it would be wrong.
  */
 final class IfcShape {
 
+    /** Points of all shapes that are looked at; what is mapped counts each time. */
+    private static final int MOST_POINTS = 4_000_000;
+
+    private static final int DEEPEST = 10;
+
     private final IfcModel model;
+    private final IfcOutline outline;
+    private int points;
 
     IfcShape(IfcModel model) {
         this.model = model;
+        this.outline = new IfcOutline(model);
     }
 
     /**
-     * Corner points in the project's coordinates, m; none where the product has no shape that is
-     * read here.
+     * Corner points of a product in the project's coordinates, m.
+     *
+     * @throws IllegalArgumentException where its body can't be read, with the reason
      */
     List<Vector> corners(StepEntity product) {
+        StepEntity shape = model.required(product.argument(6), "IFCPRODUCTDEFINITIONSHAPE");
+        IfcFrame frame = model.placement(product);
         List<Vector> corners = new ArrayList<>();
-        StepEntity shape = model.entity(product.argument(6), "IFCPRODUCTDEFINITIONSHAPE");
-        if (shape == null) {
-            return corners;
+        for (StepEntity item : model.required(body(shape).list(3))) {
+            add(corners, item, frame, 0);
         }
-        try {
-            IfcFrame frame = model.placement(product);
-            for (StepEntity representation : model.entities(shape.list(2))) {
-                if (!representation.text(1).equals("Axis")) {
-                    for (StepEntity item : model.entities(representation.list(3))) {
-                        add(corners, item, frame, 0);
-                    }
+        if (corners.isEmpty()) {
+            throw new IllegalArgumentException("its body is empty");
+        }
+        return corners;
+    }
+
+    /**
+     * The representation that is the body: others are its axis, its footprint or the room in front
+     * of it. Where there is none, the box around it.
+     */
+    private StepEntity body(StepEntity shape) {
+        List<StepEntity> all = model.required(shape.list(2));
+        for (String identifier : List.of("Body", "Facetation", "", "Box")) {
+            for (StepEntity representation : all) {
+                if (representation.text(1).equals(identifier)) {
+                    return representation;
                 }
             }
-            return corners;
-        } catch (IllegalArgumentException | ClassCastException | NullPointerException notReadable) {
-            // something the schema demands is missing or of another type
-            return List.of();
         }
+        throw new IllegalArgumentException("it has no representation 'Body'");
     }
 
     private void add(List<Vector> corners, StepEntity item, IfcFrame frame, int depth) {
-        if (depth > 10) {
-            throw new IllegalArgumentException("a shape that contains itself");
+        if (depth > DEEPEST) {
+            throw new IllegalArgumentException(
+                    "shapes are mapped into one another more than " + DEEPEST + " times");
         }
+        count();
         switch (item.type()) {
             case "IFCEXTRUDEDAREASOLID" -> extruded(corners, item, frame);
             case "IFCBOUNDINGBOX" -> box(corners, item, frame);
-            case "IFCTRIANGULATEDFACESET", "IFCPOLYGONALFACESET" ->
-                    listed(corners, model.entity(item.argument(0)), frame);
-            case "IFCFACETEDBREP" -> faceted(corners, item, frame);
-            case "IFCMAPPEDITEM" -> mapped(corners, item, frame, depth);
-            default -> {
-                // another kind of body; where it is the only one the product has no corners
+            case "IFCTRIANGULATEDFACESET" -> tessellated(corners, item, item.list(3), 4, frame);
+            case "IFCPOLYGONALFACESET" -> {
+                List<Object> indices = new ArrayList<>();
+                model.required(item.list(2)).forEach(face -> indices.add(face.list(0)));
+                tessellated(corners, item, indices, 3, frame);
             }
+            case "IFCFACETEDBREP", "IFCFACETEDBREPWITHVOIDS" ->
+                    faces(corners, model.required(item.argument(0)), frame);
+            case "IFCFACEBASEDSURFACEMODEL", "IFCSHELLBASEDSURFACEMODEL" ->
+                    model.required(item.list(0)).forEach(shell -> faces(corners, shell, frame));
+            case "IFCMAPPEDITEM" -> mapped(corners, item, frame, depth);
+            default ->
+                    throw new IllegalArgumentException(
+                            "a body of kind "
+                                    + item.type()
+                                    + " is not read; export bodies as extrusions or faceted"
+                                    + " (tessellated, Reference View)");
+        }
+    }
+
+    private void put(List<Vector> corners, Vector corner) {
+        count();
+        corners.add(corner);
+    }
+
+    private void count() {
+        if (++points > MOST_POINTS) {
+            throw IfcModel.refused(
+                    "has bodies of more than "
+                            + MOST_POINTS
+                            + " points; export plates and members without their small parts");
         }
     }
 
@@ -64,35 +107,11 @@ final class IfcShape {
         IfcFrame own = frame.out(model.axes(solid.argument(1)));
         Vector along =
                 model.direction(solid.argument(2), IfcFrame.WORLD.z())
-                        .unit()
                         .times(model.length(solid.argument(3)));
-        for (Vector corner : profile(model.entity(solid.argument(0)))) {
-            corners.add(own.out(corner));
-            corners.add(own.out(corner.plus(along)));
+        for (Vector corner : outline.profile(model.required(solid.argument(0)))) {
+            put(corners, own.out(corner));
+            put(corners, own.out(corner.plus(along)));
         }
-    }
-
-    private List<Vector> profile(@Nullable StepEntity profile) {
-        List<Vector> corners = new ArrayList<>();
-        if (profile == null) {
-            return corners;
-        }
-        if (profile.type().equals("IFCRECTANGLEPROFILEDEF")) {
-            IfcFrame own = model.axes(profile.argument(2));
-            double x = model.length(profile.argument(3)) / 2;
-            double y = model.length(profile.argument(4)) / 2;
-            for (int i = 0; i < 4; i++) {
-                corners.add(own.out(new Vector(i % 2 == 0 ? x : -x, i < 2 ? y : -y, 0)));
-            }
-        } else if (profile.type().equals("IFCARBITRARYCLOSEDPROFILEDEF")) {
-            StepEntity curve = model.entity(profile.argument(2));
-            if (curve != null && curve.type().equals("IFCPOLYLINE")) {
-                curve.list(0).forEach(point -> corners.add(model.point(point)));
-            } else if (curve != null && curve.type().equals("IFCINDEXEDPOLYCURVE")) {
-                listed(corners, model.entity(curve.argument(0)), IfcFrame.WORLD);
-            }
-        }
-        return corners;
     }
 
     private void box(List<Vector> corners, StepEntity box, IfcFrame frame) {
@@ -102,57 +121,90 @@ final class IfcShape {
         double[] z = {0, model.length(box.argument(3))};
         for (int i = 0; i < 8; i++) {
             Vector along = new Vector(x[i & 1], y[i >> 1 & 1], z[i >> 2]);
-            corners.add(frame.out(corner.plus(along)));
+            put(corners, frame.out(corner.plus(along)));
         }
     }
 
-    private void listed(List<Vector> corners, @Nullable StepEntity list, IfcFrame frame) {
-        if (list != null) {
-            for (Object point : list.list(0)) {
-                if (point instanceof List<?> coordinates) {
-                    corners.add(frame.out(model.coordinates(coordinates)));
+    /** The points of a list that faces name; others on the list may belong to other bodies. */
+    private void tessellated(
+            List<Vector> corners, StepEntity set, List<?> faces, int through, IfcFrame frame) {
+        List<?> list = model.required(set.argument(0), "IFCCARTESIANPOINTLIST3D").list(0);
+        List<?> indirect = set.argument(through) == null ? null : set.list(through);
+        for (Object face : faces) {
+            if (!(face instanceof List<?> indices)) {
+                throw new IllegalArgumentException(set + " has a face without points");
+            }
+            for (Object index : indices) {
+                Object at = indirect == null ? index : IfcOutline.element(indirect, index);
+                if (!(IfcOutline.element(list, at) instanceof List<?> coordinates)) {
+                    throw new IllegalArgumentException(set + " has a point without coordinates");
                 }
+                put(corners, frame.out(model.coordinates(coordinates)));
             }
         }
     }
 
-    private void faceted(List<Vector> corners, StepEntity brep, IfcFrame frame) {
-        StepEntity shell = model.entity(brep.argument(0), "IFCCLOSEDSHELL");
-        for (StepEntity face :
-                shell == null ? List.<StepEntity>of() : model.entities(shell.list(0))) {
-            for (StepEntity bound : model.entities(face.list(0))) {
-                StepEntity loop = model.entity(bound.argument(0), "IFCPOLYLOOP");
-                if (loop != null) {
-                    loop.list(0).forEach(point -> corners.add(frame.out(model.point(point))));
-                }
+    private void faces(List<Vector> corners, StepEntity shell, IfcFrame frame) {
+        for (StepEntity face : model.required(shell.list(0))) {
+            if (!face.type().equals("IFCFACE")) {
+                throw new IllegalArgumentException("a face of kind " + face.type());
+            }
+            for (StepEntity bound : model.required(face.list(0))) {
+                StepEntity loop = model.required(bound.argument(0), "IFCPOLYLOOP");
+                loop.list(0).forEach(point -> put(corners, frame.out(model.point(point))));
             }
         }
     }
 
+    /** A shape that stands elsewhere in the file: its own origin comes to stand on the target. */
     private void mapped(List<Vector> corners, StepEntity item, IfcFrame frame, int depth) {
-        StepEntity map = model.entity(item.argument(0), "IFCREPRESENTATIONMAP");
-        StepEntity target = model.entity(item.argument(1), "IFCCARTESIANTRANSFORMATIONOPERATOR3D");
-        if (map == null
-                || target == null
-                || isScaled(target)
-                || !model.axes(map.argument(0)).equals(IfcFrame.WORLD)) {
-            return;
+        StepEntity map = model.required(item.argument(0), "IFCREPRESENTATIONMAP");
+        IfcFrame origin = model.axes(map.argument(0));
+        IfcFrame inside = frame.out(target(model.required(item.argument(1))));
+        List<Vector> own = new ArrayList<>();
+        for (StepEntity part : model.required(model.required(map.argument(1)).list(3))) {
+            add(own, part, IfcFrame.WORLD, depth + 1);
         }
-        IfcFrame moved =
-                IfcFrame.of(
-                        model.point(target.argument(2)),
-                        model.direction(target.argument(4), IfcFrame.WORLD.z()),
-                        model.direction(target.argument(0), IfcFrame.WORLD.x()));
-        IfcFrame inside = frame.out(moved);
-        StepEntity representation = model.entity(map.argument(1));
-        if (representation != null) {
-            for (StepEntity part : model.entities(representation.list(3))) {
-                add(corners, part, inside, depth + 1);
-            }
-        }
+        own.forEach(corner -> corners.add(inside.out(origin.in(corner))));
     }
 
-    private static boolean isScaled(StepEntity target) {
-        return target.argument(3) instanceof Double scale && Math.abs(scale - 1) > 1e-9;
+    /**
+     * IfcCartesianTransformationOperator3D: axes, origin, one scale or three. The second axis tells
+     * whether the shape is mirrored. Where it is left out the schema takes y for it, while most
+     * programs take the right-handed one: where these differ nobody knows.
+     */
+    private IfcFrame target(StepEntity operator) {
+        boolean three = operator.type().equals("IFCCARTESIANTRANSFORMATIONOPERATOR3DNONUNIFORM");
+        if (!three && !operator.type().equals("IFCCARTESIANTRANSFORMATIONOPERATOR3D")) {
+            throw new IllegalArgumentException(operator + " is not read");
+        }
+        IfcFrame axes =
+                IfcFrame.of(
+                        model.point(operator.argument(2)),
+                        model.direction(operator.argument(4), IfcFrame.WORLD.z()),
+                        model.direction(operator.argument(0), IfcFrame.WORLD.x()));
+        Vector second = model.direction(operator.argument(1));
+        double side = axes.y().dot(second == null ? IfcFrame.WORLD.y() : second);
+        if (Math.abs(side) < 1e-6 || (second == null && side < 0)) {
+            throw new IllegalArgumentException(
+                    operator + " does not say whether its shape is mirrored (Axis2)");
+        }
+        double scale = scale(operator.argument(3), 1);
+        return new IfcFrame(
+                axes.origin(),
+                axes.x().times(scale),
+                axes.y()
+                        .times(
+                                Math.signum(side)
+                                        * (three ? scale(operator.argument(5), scale) : scale)),
+                axes.z().times(three ? scale(operator.argument(6), scale) : scale));
+    }
+
+    private static double scale(@Nullable Object factor, double otherwise) {
+        double scale = factor instanceof Double given ? given : otherwise;
+        if (!(scale > 1e-6 && scale < 1e6)) {
+            throw new IllegalArgumentException("a shape is scaled by " + scale);
+        }
+        return scale;
     }
 }

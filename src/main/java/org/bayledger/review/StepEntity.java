@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param id its number
  * @param type its type in capitals, such as IFCPLATE; empty for an instance of several types
  * @param arguments strings, Doubles, {@link Reference}s, {@link Keyword}s, lists of these, and null
- *     where the file says $ or *; a value with its type stands as the value alone
+ *     where the file says $ or *; a single value with its type stands as the value alone, a list
+ *     with its type as {@link Typed}
  */
 record StepEntity(int id, String type, List<@Nullable Object> arguments) {
 
@@ -20,8 +21,16 @@ record StepEntity(int id, String type, List<@Nullable Object> arguments) {
     /** A value of an enumeration, without its dots. */
     record Keyword(String name) {}
 
+    /** A list with the type that the file names before it, such as IFCARCINDEX. */
+    record Typed(String type, List<?> values) {}
+
     StepEntity {
         arguments = Collections.unmodifiableList(arguments);
+    }
+
+    @Override
+    public String toString() {
+        return "#" + id + (type.isEmpty() ? "" : " " + type);
     }
 
     @Nullable Object argument(int index) {
@@ -30,6 +39,11 @@ record StepEntity(int id, String type, List<@Nullable Object> arguments) {
 
     List<?> list(int index) {
         return argument(index) instanceof List<?> elements ? elements : List.of();
+    }
+
+    /** Whether an argument is a value of an enumeration. */
+    boolean says(int index, String keyword) {
+        return new Keyword(keyword).equals(argument(index));
     }
 
     /** A text; empty where there is none. */

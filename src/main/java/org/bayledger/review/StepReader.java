@@ -1,5 +1,7 @@
 package org.bayledger.review;
 
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,6 +12,7 @@ import org.bayledger.check.Fault;
 import org.bayledger.check.FaultsException;
 import org.bayledger.review.StepEntity.Keyword;
 import org.bayledger.review.StepEntity.Reference;
+import org.bayledger.review.StepEntity.Typed;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,7 +42,21 @@ final class StepReader {
      * @throws FaultsException where it is no such file, with the line
      */
     static File read(byte[] bytes) {
-        return new StepReader(new String(bytes, StandardCharsets.ISO_8859_1)).file();
+        return new StepReader(letters(bytes)).file();
+    }
+
+    /**
+     * The file's letters: UTF-8, as the edition of 2016 has it, or where it is none ISO 8859-1, in
+     * which a file of the older editions has only basic Latin and its own way of writing others.
+     */
+    private static String letters(byte[] bytes) {
+        try {
+            String text =
+                    StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return text.startsWith("\ufeff") ? text.substring(1) : text;
+        } catch (CharacterCodingException older) {
+            return new String(bytes, StandardCharsets.ISO_8859_1);
+        }
     }
 
     private File file() {
@@ -134,12 +151,12 @@ final class StepReader {
             return number();
         }
         if (isLetter(next)) {
-            keyword();
+            String type = keyword();
             List<@Nullable Object> typed = list(depth + 1);
             if (typed.size() != 1) {
                 throw fault("a value with its type is one value");
             }
-            return typed.get(0);
+            return typed.get(0) instanceof List<?> values ? new Typed(type, values) : typed.get(0);
         }
         throw fault("a value was expected");
     }

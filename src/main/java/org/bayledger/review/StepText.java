@@ -16,6 +16,8 @@ final class StepText {
                             + "|\\\\P[A-I]\\\\"
                             + "|\\\\\\\\");
 
+    private static final Pattern LONE = Pattern.compile("\\p{Cs}");
+
     private StepText() {}
 
     static String decoded(String coded) {
@@ -48,6 +50,7 @@ final class StepText {
                 text.appendCodePoint(point);
             }
         }
-        return text.toString();
+        // half a pair of UTF-16 is no letter that could be written on
+        return LONE.matcher(text).replaceAll("\ufffd");
     }
 }

@@ -269,7 +269,12 @@ public final class Contract {
 
         /** The kind of body that it takes, the first where it takes several. */
         Media takes() {
-            return Media.of(node.at("/requestBody/content").propertyNames().iterator().next());
+            return taken().get(0);
+        }
+
+        /** The kinds of bodies that it takes, in the contract's order; none where it takes none. */
+        List<Media> taken() {
+            return node.at("/requestBody/content").propertyNames().stream().map(Media::of).toList();
         }
 
         /** Whether it takes a body of JSON. */

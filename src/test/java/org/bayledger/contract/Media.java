@@ -10,6 +10,8 @@ enum Media {
     SVG("image/svg+xml", "svg", true, "<"),
     CSV("text/csv", "csv", true, ""),
     STEP("application/x-step", "ifc", true, "ISO-10303-21;"),
+    /** The same under the name that was registered later. */
+    MODEL_STEP("model/step", "ifc", true, "ISO-10303-21;"),
     NDJSON("application/x-ndjson", "ndjson", true, "{\""),
     PROBLEM("application/problem+json", "json", true, "{"),
     /** A page with its drawings is longer than the operation's description is worth. */

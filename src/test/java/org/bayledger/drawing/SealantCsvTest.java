@@ -1,6 +1,7 @@
 package org.bayledger.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.bayledger.check.Binder;
+import org.bayledger.check.FaultsException;
 import org.bayledger.check.StrictJson;
 import org.bayledger.quantity.UnitSystem;
 import org.bayledger.seals.JointType;
@@ -63,5 +65,35 @@ class SealantCsvTest {
         assertThat(result.notCounted()).containsExactly(JointType.FASTENER_HEAD);
         assertThat(result.findings()).extracting("code").contains("JOINTS_NOT_COUNTED");
         assertThat(result.cautions()).isNotEmpty();
+    }
+
+    /** What callers name must not run where the table is opened; numbers stay numbers. */
+    @Test
+    void aNameIsNoFormula() throws IOException {
+        byte[] json =
+                Files.readAllBytes(
+                        Path.of("src/main/resources/contract/takeOffSealant.request.json"));
+        String named =
+                new String(json, StandardCharsets.UTF_8)
+                        .replace("small-joint sealant", "=HYPERLINK(A1)");
+        Object tree = StrictJson.read(named.getBytes(StandardCharsets.UTF_8));
+        assertThatThrownBy(() -> Binder.bind(tree, SealsRequest.class))
+                .isInstanceOf(FaultsException.class)
+                .hasMessageContaining("/sealant/name: must have 1 to 80 letters");
+        // whichever name gets through all the same
+        List<String> cells =
+                List.of("=1+1", "@A1", "+A1", "-A1", "\t=1", "-0.35", "+3.2 psf", "1E-7", "a=b");
+        byte[] csv = CsvText.write(List.of("cell"), cells.stream().map(List::of).toList());
+        assertThat(new String(csv, StandardCharsets.UTF_8).lines().skip(1))
+                .containsExactly(
+                        "'=1+1",
+                        "'@A1",
+                        "'+A1",
+                        "'-A1",
+                        "'\t=1",
+                        "-0.35",
+                        "+3.2 psf",
+                        "1E-7",
+                        "a=b");
     }
 }

@@ -16,8 +16,11 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -191,8 +194,8 @@ class SheetEndpointTest {
                 .containsExactly(
                         tuple("Said.", " and 2 more"),
                         tuple(
-                                "Said with 1. So for the first; the answer has the numbers of every"
-                                        + " item.",
+                                "Said with 1. The numbers are those of the first item; the answer"
+                                        + " as JSON has those of every one.",
                                 " and 2 more"));
     }
 
@@ -299,6 +302,7 @@ class SheetEndpointTest {
                         .at("/result/findings");
         assertThat(findings.size()).isPositive();
         List<String> titles = new ArrayList<>();
+        Set<String> guids = new HashSet<>();
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file.body()))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 Document xml = page(zip.readAllBytes());
@@ -307,14 +311,22 @@ class SheetEndpointTest {
                 }
                 if (entry.getName().endsWith("/markup.bcf")) {
                     Element topic = (Element) xml.getElementsByTagName("Topic").item(0);
-                    assertThat(entry.getName()).startsWith(topic.getAttribute("Guid"));
+                    String guid = topic.getAttribute("Guid");
+                    assertThat(entry.getName()).isEqualTo(guid + "/markup.bcf");
+                    assertThat(UUID.fromString(guid)).hasToString(guid);
+                    assertThat(guids.add(guid)).as("%s is another topic's", guid).isTrue();
                     titles.addAll(texts(xml, "Title"));
                     assertThat(texts(xml, "Description").get(0)).contains(hash);
                     assertThat(texts(xml, "CreationAuthor")).containsExactly("R. <Reviewer>");
                 }
             }
         }
-        assertThat(titles).hasSize(findings.size());
+        List<String> said = new ArrayList<>();
+        for (JsonNode finding : findings) {
+            String text = finding.path("text").asString();
+            said.add(text.length() > 120 ? text.substring(0, 117) + "..." : text);
+        }
+        assertThat(titles).containsExactlyElementsOf(said);
     }
 
     private static List<byte[]> pictures(Document page) {

@@ -262,7 +262,9 @@ class IfcImportTest {
     @Test
     void whatIsNoSuchFileIsRefusedWithTheLine() {
         String good = FileOfWalls.inMillimetres().wall("A", 0, 0, 0, 0, COLUMNS, ROWS).text();
-        refused(good.replace("'IFC4'", "'IFC2X3'"), "not a file of schema IFC4");
+        refused(
+                good.replace("'IFC4'", "'IFC2X3'"),
+                "is a file of schema IFC2X3; export it as IFC4");
         refused(good.replace("END-ISO-10303-21;", ""), "'END-ISO-10303-21;' was expected");
         refused(good + "x", "nothing may follow");
         refused(good.replaceFirst("#5=", "#3="), "stands in the file twice");
