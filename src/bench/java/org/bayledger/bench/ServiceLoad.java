@@ -62,7 +62,7 @@ final class ServiceLoad {
             String port = service.getEnvironment().getProperty("local.server.port");
             ServiceLoad load = new ServiceLoad(Integer.parseInt(String.valueOf(port)));
             load.small();
-            load.large();
+            if (!Boolean.getBoolean("small")) load.large();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException(e);

@@ -45,6 +45,8 @@ public enum NominalThickness {
     private final int numerator;
     private final int denominator;
     private final double minimumMillimetres;
+    private final String metricText;
+    private final String customaryText;
 
     NominalThickness(
             double millimetres, int numerator, int denominator, double minimumMillimetres) {
@@ -52,6 +54,11 @@ public enum NominalThickness {
         this.numerator = numerator;
         this.denominator = denominator;
         this.minimumMillimetres = minimumMillimetres;
+        this.metricText =
+                String.format(
+                        Locale.ROOT, millimetres % 1 == 0 ? "%.0f mm" : "%.1f mm", millimetres);
+        this.customaryText =
+                numerator == 0 ? metricText : numerator + "/" + denominator + " in";
     }
 
     /**
@@ -121,10 +128,7 @@ public enum NominalThickness {
 
     /** The designation as a request takes it: {@code 6 mm}, or in inches {@code 1/4 in}. */
     public String text(boolean inches) {
-        return inches && !isMetricOnly()
-                ? numerator + "/" + denominator + " in"
-                : String.format(
-                        Locale.ROOT, millimetres % 1 == 0 ? "%.0f mm" : "%.1f mm", millimetres);
+        return inches ? customaryText : metricText;
     }
 
     /** Whether a nominal thickness, m, was written as the designation in inches. */

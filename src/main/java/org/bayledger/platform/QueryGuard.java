@@ -25,6 +25,9 @@ final class QueryGuard implements HandlerInterceptor {
                 || !method.getBeanType().getName().startsWith("org.bayledger.")) {
             return true;
         }
+        if (request.getParameterMap().isEmpty()) {
+            return true;
+        }
         Map<String, Boolean> known = declared(method);
         Faults faults = new Faults();
         request.getParameterMap()

@@ -11,6 +11,7 @@ import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.json.JsonMapper;
 
 /** How bodies are read and answers written. */
 @Configuration(proxyBeanMethods = false)
@@ -19,19 +20,23 @@ class WebConfiguration implements WebMvcConfigurer {
     private final DataSize maxBody;
     private final Workload workload;
     private final OperationMetrics metrics;
+    private final JsonMapper json;
 
     WebConfiguration(
             @Value("${bayledger.limits.body:10MB}") DataSize maxBody,
             Workload workload,
-            OperationMetrics metrics) {
+            OperationMetrics metrics,
+            JsonMapper json) {
         this.maxBody = maxBody;
         this.workload = workload;
         this.metrics = metrics;
+        this.json = json;
     }
 
     @Override
     public void configureMessageConverters(HttpMessageConverters.ServerBuilder builder) {
-        builder.addCustomConverter(new RequestReader(Math.toIntExact(maxBody.toBytes()), workload));
+        builder.addCustomConverter(new RequestReader(Math.toIntExact(maxBody.toBytes()), workload))
+                .addCustomConverter(new AnswerWriter(json));
     }
 
     @Override
@@ -42,7 +47,7 @@ class WebConfiguration implements WebMvcConfigurer {
     }
 
     @Bean
-    JsonMapperBuilderCustomizer answers() {
+    static JsonMapperBuilderCustomizer answers() {
         return builder ->
                 builder.addModule(new AnswerModule())
                         .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
