@@ -62,7 +62,7 @@ final class ServiceLoad {
             String port = service.getEnvironment().getProperty("local.server.port");
             ServiceLoad load = new ServiceLoad(Integer.parseInt(String.valueOf(port)));
             load.small();
-            if (!Boolean.getBoolean("small")) load.large();
+            load.large();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException(e);
