@@ -38,6 +38,9 @@ public final class Benchmarks {
         WHOLES.put(EngineReview.NAME, EngineReview::run);
         WHOLES.put(ServiceLoad.NAME, ServiceLoad::run);
         WHOLES.put(ServiceStart.NAME, ServiceStart::run);
+        WHOLES.put(ServiceMemory.NAME, ServiceMemory::run);
+        WHOLES.put(ServiceInstances.NAME, ServiceInstances::run);
+        WHOLES.put(LedgerGrowth.NAME, LedgerGrowth::run);
         WHOLES.put(LedgerRevisions.NAME, LedgerRevisions::run);
         WHOLES.put(LedgerStorage.NAME, LedgerStorage::run);
     }

@@ -1,30 +1,24 @@
 package org.bayledger.bench;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.net.ServerSocket;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import org.springframework.util.FileSystemUtils;
 
 /**
- * How long the packaged service takes from its command to its first answers, on a database of its
- * own: the first start makes it, the others find it. The last has little memory and reviews a
- * tower.
+ * How long the packaged service takes from its command to its first answers: on a database of its
+ * own, which the first start makes and the others find, and on one that is there; as one file, and
+ * as README.md unpacks it, with an archive of its classes.
  */
 final class ServiceStart {
 
     static final String NAME = "service-start";
 
     private static final Path JAR = Path.of("target", "bayledger.jar");
-    private static final int STARTS = 4;
-    private static final int LITES = 10_000;
-    private static final String READY = "Bayledger answers.";
+    private static final int STARTS = 5;
 
     private ServiceStart() {}
 
@@ -35,70 +29,103 @@ final class ServiceStart {
             return;
         }
         Path folder = Files.createTempDirectory("bayledger-bench");
-        try {
-            for (int start = 1; start <= STARTS; start++) {
-                start(folder, start);
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(e);
+        try (Database database = Database.start(folder.resolve("external"))) {
+            List<String> own =
+                    List.of("--bayledger.embedded-database.directory=" + folder.resolve("own"));
+            List<String> jar = List.of("-jar", JAR.toString());
+            first("embedded", jar, own);
+            first("external", jar, database.arguments());
+            starts("embedded, one file", jar, own, Targets.START_SECONDS);
+            starts(
+                    "external, one file",
+                    jar,
+                    database.arguments(),
+                    Targets.START_SECONDS_EXTERNAL);
+            List<String> unpacked = unpack(folder, database.arguments());
+            starts("embedded, unpacked with archive", unpacked, own, Targets.START_SECONDS);
+            starts(
+                    "external, unpacked with archive",
+                    unpacked,
+                    database.arguments(),
+                    Targets.START_SECONDS_EXTERNAL);
         } finally {
             FileSystemUtils.deleteRecursively(folder);
         }
     }
 
-    private static void start(Path folder, int start) throws IOException, InterruptedException {
-        int port;
-        try (ServerSocket free = new ServerSocket(0)) {
-            port = free.getLocalPort();
-        }
-        long begin = System.nanoTime();
-        Process service =
-                new ProcessBuilder(
-                                List.of(
-                                        Path.of(System.getProperty("java.home"), "bin", "java")
-                                                .toString(),
-                                        "-Xmx256m",
-                                        "-jar",
-                                        JAR.toString(),
-                                        "--server.port=" + port,
-                                        "--bayledger.demo.enabled=false",
-                                        "--bayledger.embedded-database.directory=" + folder))
-                        .redirectErrorStream(true)
-                        .start();
-        try (BufferedReader lines =
-                new BufferedReader(
-                        new InputStreamReader(service.getInputStream(), StandardCharsets.UTF_8))) {
-            String line = "";
-            while (!line.contains(READY)) {
-                line = Objects.requireNonNull(lines.readLine(), "the service did not start");
-            }
+    private static void first(String how, List<String> program, List<String> arguments)
+            throws IOException {
+        try (Service service = start(program, arguments)) {
             System.out.printf(
                     Locale.ROOT,
-                    "%s: start %d on the embedded database: ready in %.1f s%s%n",
+                    "%s: %s, first start: ready in %.1f s%n",
                     NAME,
-                    start,
-                    (System.nanoTime() - begin) / 1e9,
-                    start == 1 ? "" : " (target: %.0f s)".formatted(Targets.START_SECONDS));
-            if (start == STARTS) {
-                review(port);
-            }
-        } finally {
-            service.destroy();
-            service.waitFor();
+                    how,
+                    service.seconds());
         }
     }
 
-    private static void review(int port) throws IOException {
-        byte[] document = new Tower(LITES).document().getBytes(StandardCharsets.UTF_8);
-        try (Connection connection = new Connection(port)) {
-            long bytes = connection.send(Connection.post("/v1/reviews", document));
-            System.out.printf(
-                    Locale.ROOT,
-                    "%s: with -Xmx256m it reviews %,d lites: answer of %,d bytes%n",
-                    NAME,
-                    LITES,
-                    bytes);
+    private static void starts(
+            String how, List<String> program, List<String> arguments, double target)
+            throws IOException {
+        List<Double> seconds = new ArrayList<>();
+        List<Double> processors = new ArrayList<>();
+        for (int start = 0; start < STARTS; start++) {
+            try (Service service = start(program, arguments)) {
+                seconds.add(service.seconds());
+                processors.add(service.cpu());
+            }
+        }
+        System.out.printf(
+                Locale.ROOT,
+                "%s: %s: ready in %.1f s (target: %.0f s), %.1f s on processors%n",
+                NAME,
+                how,
+                Medians.of(seconds),
+                target,
+                Medians.of(processors));
+    }
+
+    private static Service start(List<String> program, List<String> arguments)
+            throws IOException {
+        return Service.start(List.of("-Xmx256m"), program, arguments);
+    }
+
+    /** Unpacks the jar and lets one start write down the classes that it loaded. */
+    private static List<String> unpack(Path folder, List<String> database) throws IOException {
+        Path unpacked = folder.resolve("unpacked");
+        java("-Djarmode=tools", "-jar", JAR.toString(), "extract", "--destination", "" + unpacked);
+        String jar = unpacked.resolve(JAR.getFileName()).toString();
+        String archive = unpacked.resolve("bayledger.jsa").toString();
+        List<String> training =
+                new ArrayList<>(
+                        List.of(
+                                "-XX:ArchiveClassesAtExit=" + archive,
+                                "-Dspring.context.exit=onRefresh",
+                                "-jar",
+                                jar,
+                                "--server.port=0"));
+        training.addAll(database);
+        java(training.toArray(String[]::new));
+        return List.of("-XX:SharedArchiveFile=" + archive, "-jar", jar);
+    }
+
+    private static void java(String... arguments) throws IOException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(List.of(arguments));
+        Process process =
+                new ProcessBuilder(command)
+                        .redirectErrorStream(true)
+                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                        .start();
+        try {
+            if (process.waitFor() != 0) {
+                throw new IOException(command + " ended with " + process.exitValue());
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
         }
     }
 }

@@ -1,12 +1,15 @@
 package org.bayledger.check;
 
 import com.fasterxml.jackson.annotation.JsonAutoDetect;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.bayledger.quantity.Dimension;
 import org.bayledger.quantity.Quantity;
 import org.bayledger.quantity.UnitSystem;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.Version;
+import tools.jackson.core.io.SerializedString;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.cfg.MapperConfig;
 import tools.jackson.databind.introspect.Annotated;
@@ -24,10 +27,18 @@ public final class AnswerModule extends SimpleModule {
 
     private static final long serialVersionUID = 1L;
 
+    private static final SerializedString VALUE = new SerializedString("value");
+    private static final SerializedString UNIT = new SerializedString("unit");
+    private static final SerializedString SYMBOL = new SerializedString("symbol");
+    private static final SerializedString MEANING = new SerializedString("meaning");
+    private static final SerializedString FORMULA = new SerializedString("formula");
+    private static final SerializedString SOURCE = new SerializedString("source");
+
     public AnswerModule() {
         super("bayledger-answers", Version.unknownVersion());
         addSerializer(new AnswerSerializer());
         addSerializer(new QuantitySerializer());
+        addSerializer(new StepSerializer());
         addSerializer(Double.class, new NumberSerializer());
         addSerializer(double.class, new NumberSerializer());
     }
@@ -41,8 +52,10 @@ public final class AnswerModule extends SimpleModule {
     private static void write(double si, Dimension dimension, JsonGenerator out, UnitSystem units) {
         Quantity quantity = Quantity.of(dimension, si);
         out.writeStartObject();
-        out.writeNumberProperty("value", quantity.value(units));
-        out.writeStringProperty("unit", quantity.unit(units));
+        out.writeName(VALUE);
+        out.writeNumber(quantity.digits(units));
+        out.writeName(UNIT);
+        out.writeString(quantity.unit(units));
         out.writeEndObject();
     }
 
@@ -63,6 +76,51 @@ public final class AnswerModule extends SimpleModule {
         public void serialize(Answer answer, JsonGenerator out, SerializationContext context) {
             context.setAttribute(UnitSystem.class, answer.units());
             context.writeValue(out, answer.body());
+        }
+    }
+
+    /**
+     * What most of an answer is made of. Its words are nearly always the engine's own, the same in
+     * every answer, and are kept as the bytes that JSON has for them.
+     */
+    private static final class StepSerializer extends StdSerializer<TraceStep> {
+
+        /** More than the engine has; what callers named must not fill the memory. */
+        private static final int MOST_WORDS = 4000;
+
+        private static final Map<String, SerializedString> WORDS = new ConcurrentHashMap<>();
+
+        StepSerializer() {
+            super(TraceStep.class);
+        }
+
+        @Override
+        public void serialize(TraceStep step, JsonGenerator out, SerializationContext context) {
+            out.writeStartObject();
+            out.writeName(SYMBOL);
+            words(step.symbol(), out);
+            out.writeName(MEANING);
+            words(step.meaning(), out);
+            out.writeName(VALUE);
+            write(step.value().si(), step.value().dimension(), out, units(context));
+            out.writeName(FORMULA);
+            words(step.formula(), out);
+            out.writeName(SOURCE);
+            words(step.source(), out);
+            out.writeEndObject();
+        }
+
+        private static void words(String text, JsonGenerator out) {
+            SerializedString known = WORDS.get(text);
+            if (known == null && WORDS.size() < MOST_WORDS) {
+                known = new SerializedString(text);
+                WORDS.put(text, known);
+            }
+            if (known == null) {
+                out.writeString(text);
+            } else {
+                out.writeString(known);
+            }
         }
     }
 
@@ -87,7 +145,7 @@ public final class AnswerModule extends SimpleModule {
 
         @Override
         public void serialize(Double value, JsonGenerator out, SerializationContext context) {
-            out.writeNumber(Quantity.number(value).value(UnitSystem.SI));
+            out.writeNumber(Quantity.number(value).digits(UnitSystem.SI));
         }
     }
 

@@ -104,13 +104,14 @@ public final class Binder {
                 continue;
             }
             Object raw = properties.get(part.name());
-            String at = Pointer.child(pointer, part.name());
             if (raw == null) {
                 if (!part.optional()) {
-                    faults.malformed(at, "is required" + hint(part));
+                    faults.malformed(
+                            Pointer.child(pointer, part.name()), "is required" + hint(part));
                 }
                 continue;
             }
+            String at = Pointer.child(pointer, part.name());
             int sound = faults.size();
             arguments[i] = part.list() ? list(raw, part, at) : value(raw, part, at);
             if (faults.size() == sound) {

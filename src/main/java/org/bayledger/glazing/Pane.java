@@ -36,11 +36,8 @@ public record Pane(
                         "/nominalThickness",
                         "is required for a single sheet; a laminated pane has plies and an"
                                 + " interlayer instead");
-            } else {
-                faults.require(
-                        NominalThickness.find(nominalThickness) != null,
-                        "/nominalThickness",
-                        NominalThickness.refusal());
+            } else if (NominalThickness.find(nominalThickness) == null) {
+                faults.outOfRange("/nominalThickness", NominalThickness.refusal());
             }
             if (interlayer != null) {
                 faults.malformed("/interlayer", "belongs to a pane with plies");

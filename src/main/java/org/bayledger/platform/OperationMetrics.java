@@ -5,8 +5,11 @@ import io.micrometer.core.instrument.Timer;
 import io.swagger.v3.oas.annotations.Operation;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.bayledger.check.Answer;
 import org.bayledger.check.Outcome;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +32,23 @@ final class OperationMetrics implements HandlerInterceptor, ResponseBodyAdvice<O
     private static final String START = OperationMetrics.class.getName() + ".start";
     private static final String VERDICT = OperationMetrics.class.getName() + ".verdict";
     private static final String NONE = "NONE";
+
+    /** What gives the verdict of a record, looked for once. */
+    private static final ClassValue<Optional<Method>> VERDICTS =
+            new ClassValue<>() {
+                @Override
+                protected Optional<Method> computeValue(Class<?> type) {
+                    return Stream.ofNullable(type.getRecordComponents())
+                            .flatMap(Arrays::stream)
+                            .filter(
+                                    component ->
+                                            component.getName().equals("verdict")
+                                                    || component.getType() == Outcome.class)
+                            .map(RecordComponent::getAccessor)
+                            .peek(ReflectionUtils::makeAccessible)
+                            .findFirst();
+                }
+            };
 
     private final MeterRegistry registry;
 
@@ -93,24 +113,12 @@ final class OperationMetrics implements HandlerInterceptor, ResponseBodyAdvice<O
         if (result instanceof Outcome outcome) {
             return outcome.verdict();
         }
-        RecordComponent[] components =
-                result == null ? null : result.getClass().getRecordComponents();
-        if (result == null || components == null) {
-            return null;
-        }
-        return Arrays.stream(components)
-                .filter(
-                        component ->
-                                component.getName().equals("verdict")
-                                        || component.getType() == Outcome.class)
-                .findFirst()
-                .map(component -> value(component, result))
-                .map(value -> value instanceof Outcome outcome ? outcome.verdict() : value)
-                .orElse(null);
-    }
-
-    private static @Nullable Object value(RecordComponent component, Object result) {
-        ReflectionUtils.makeAccessible(component.getAccessor());
-        return ReflectionUtils.invokeMethod(component.getAccessor(), result);
+        Object value =
+                result == null
+                        ? null
+                        : VERDICTS.get(result.getClass())
+                                .map(accessor -> ReflectionUtils.invokeMethod(accessor, result))
+                                .orElse(null);
+        return value instanceof Outcome outcome ? outcome.verdict() : value;
     }
 }

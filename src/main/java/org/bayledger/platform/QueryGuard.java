@@ -31,6 +31,9 @@ final class QueryGuard implements HandlerInterceptor {
                 || !method.getBeanType().getName().startsWith("org.bayledger.")) {
             return true;
         }
+        if (request.getParameterMap().isEmpty()) {
+            return true;
+        }
         Map<String, MethodParameter> known = Variants.declared(method);
         Faults faults = new Faults();
         request.getParameterMap()

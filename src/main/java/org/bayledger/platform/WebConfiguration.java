@@ -14,6 +14,7 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.json.JsonMapper;
 
 /** How bodies are read and answers written. */
 @Configuration(proxyBeanMethods = false)
@@ -23,23 +24,27 @@ class WebConfiguration implements WebMvcConfigurer {
     private final Workload workload;
     private final OperationMetrics metrics;
     private final ObjectProvider<RequestMappingHandlerMapping> mapping;
+    private final JsonMapper json;
 
     WebConfiguration(
             @Value("${bayledger.limits.body:10MB}") DataSize maxBody,
             Workload workload,
             OperationMetrics metrics,
             @Qualifier("requestMappingHandlerMapping")
-                    ObjectProvider<RequestMappingHandlerMapping> mapping) {
+                    ObjectProvider<RequestMappingHandlerMapping> mapping,
+            JsonMapper json) {
         this.maxBody = maxBody;
         this.workload = workload;
         this.metrics = metrics;
         // asked for when a request comes: it is itself made with this configuration
         this.mapping = mapping;
+        this.json = json;
     }
 
     @Override
     public void configureMessageConverters(HttpMessageConverters.ServerBuilder builder) {
-        builder.addCustomConverter(new RequestReader(Math.toIntExact(maxBody.toBytes()), workload));
+        builder.addCustomConverter(new RequestReader(Math.toIntExact(maxBody.toBytes()), workload))
+                .addCustomConverter(new AnswerWriter(json));
     }
 
     @Override
@@ -50,7 +55,7 @@ class WebConfiguration implements WebMvcConfigurer {
     }
 
     @Bean
-    JsonMapperBuilderCustomizer answers() {
+    static JsonMapperBuilderCustomizer answers() {
         return builder ->
                 builder.addModule(new AnswerModule())
                         .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)

@@ -59,8 +59,16 @@ public record Quantity(double si, Dimension dimension) {
 
     /** The value in the unit of the system, to six significant digits. */
     public BigDecimal value(UnitSystem system) {
-        BigDecimal rounded = Digits.rounded(Units.get(dimension.symbol(system)).fromSi(si), 6);
-        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
+        return new BigDecimal(digits(system));
+    }
+
+    /** The same as JSON writes it: {@code 1200}, {@code 0.0213}. */
+    public String digits(UnitSystem system) {
+        return Digits.plain(in(system), 6);
+    }
+
+    private double in(UnitSystem system) {
+        return Units.get(dimension.symbol(system)).fromSi(si);
     }
 
     /** The symbol of the unit in the system. */
@@ -70,8 +78,7 @@ public record Quantity(double si, Dimension dimension) {
 
     /** The quantity as a sentence holds it, to four significant digits: {@code 0.2131 in}. */
     public String text(UnitSystem system) {
-        double value = Units.get(dimension.symbol(system)).fromSi(si);
-        String number = Digits.rounded(value, 4).toPlainString();
+        String number = Digits.plain(in(system), 4);
         return dimension == Dimension.NONE ? number : number + " " + unit(system);
     }
 }

@@ -25,12 +25,13 @@ class DigitsTest {
                         default -> -Math.exp(8 * random.nextGaussian());
                     };
             for (int digits : new int[] {4, 6}) {
-                assertThat(Digits.rounded(value, digits))
+                assertThat(Digits.plain(value, digits))
                         .as("%s to %d digits", value, digits)
                         .isEqualTo(
                                 new BigDecimal(value)
                                         .round(new MathContext(digits, RoundingMode.HALF_EVEN))
-                                        .stripTrailingZeros());
+                                        .stripTrailingZeros()
+                                        .toPlainString());
             }
         }
     }
