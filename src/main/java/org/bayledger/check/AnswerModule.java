@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.Version;
 import tools.jackson.core.io.SerializedString;
+import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.cfg.MapperConfig;
 import tools.jackson.databind.introspect.Annotated;
@@ -49,14 +50,31 @@ public final class AnswerModule extends SimpleModule {
         context.insertAnnotationIntrospector(new MeasuredIntrospector());
     }
 
-    private static void write(double si, Dimension dimension, JsonGenerator out, UnitSystem units) {
+    private static void write(
+            double si, Dimension dimension, JsonGenerator out, SerializationContext context) {
+        UnitSystem units = units(context);
         Quantity quantity = Quantity.of(dimension, si);
+        boolean sorted = isSorted(context);
         out.writeStartObject();
+        if (sorted) {
+            unit(quantity, units, out);
+        }
         out.writeName(VALUE);
         out.writeNumber(quantity.digits(units));
+        if (!sorted) {
+            unit(quantity, units, out);
+        }
+        out.writeEndObject();
+    }
+
+    private static void unit(Quantity quantity, UnitSystem units, JsonGenerator out) {
         out.writeName(UNIT);
         out.writeString(quantity.unit(units));
-        out.writeEndObject();
+    }
+
+    /** Whether properties are to come by their names, as they are recorded. */
+    private static boolean isSorted(SerializationContext context) {
+        return context.isEnabled(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY);
     }
 
     private static UnitSystem units(SerializationContext context) {
@@ -97,20 +115,30 @@ public final class AnswerModule extends SimpleModule {
         @Override
         public void serialize(TraceStep step, JsonGenerator out, SerializationContext context) {
             out.writeStartObject();
-            out.writeName(SYMBOL);
-            words(step.symbol(), out);
-            out.writeName(MEANING);
-            words(step.meaning(), out);
-            out.writeName(VALUE);
-            write(step.value().si(), step.value().dimension(), out, units(context));
-            out.writeName(FORMULA);
-            words(step.formula(), out);
-            out.writeName(SOURCE);
-            words(step.source(), out);
+            if (isSorted(context)) {
+                words(FORMULA, step.formula(), out);
+                words(MEANING, step.meaning(), out);
+                words(SOURCE, step.source(), out);
+                words(SYMBOL, step.symbol(), out);
+                value(step, out, context);
+            } else {
+                words(SYMBOL, step.symbol(), out);
+                words(MEANING, step.meaning(), out);
+                value(step, out, context);
+                words(FORMULA, step.formula(), out);
+                words(SOURCE, step.source(), out);
+            }
             out.writeEndObject();
         }
 
-        private static void words(String text, JsonGenerator out) {
+        private static void value(
+                TraceStep step, JsonGenerator out, SerializationContext context) {
+            out.writeName(VALUE);
+            write(step.value().si(), step.value().dimension(), out, context);
+        }
+
+        private static void words(SerializedString name, String text, JsonGenerator out) {
+            out.writeName(name);
             SerializedString known = WORDS.get(text);
             if (known == null && WORDS.size() < MOST_WORDS) {
                 known = new SerializedString(text);
@@ -132,7 +160,7 @@ public final class AnswerModule extends SimpleModule {
 
         @Override
         public void serialize(Quantity value, JsonGenerator out, SerializationContext context) {
-            write(value.si(), value.dimension(), out, units(context));
+            write(value.si(), value.dimension(), out, context);
         }
     }
 
@@ -160,7 +188,7 @@ public final class AnswerModule extends SimpleModule {
 
         @Override
         public void serialize(Double si, JsonGenerator out, SerializationContext context) {
-            write(si, dimension, out, units(context));
+            write(si, dimension, out, context);
         }
     }
 
