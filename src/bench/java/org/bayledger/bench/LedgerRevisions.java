@@ -7,7 +7,11 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.bayledger.BayledgerApplication;
 import org.springframework.boot.SpringApplication;
 import org.springframework.context.ConfigurableApplicationContext;
@@ -21,8 +25,14 @@ final class LedgerRevisions {
 
     private static final int LITES = 10_000;
     private static final int CHANGED_BAY = 5;
-    private static final int REVISIONS = 6;
 
+    /** The first ones warm the service up. */
+    private static final int WARM_UP = 6;
+
+    private static final int REVISIONS = 16;
+
+    private final Map<String, List<Double>> seconds = new TreeMap<>();
+    private final Map<String, Long> sizes = new TreeMap<>();
     private final HttpClient http = HttpClient.newHttpClient();
     private final String address;
     private final JdbcClient database;
@@ -73,7 +83,7 @@ final class LedgerRevisions {
             long recorded = System.nanoTime();
             long grown = bytes() - size;
             size += grown;
-            say(one, "recorded", recorded - begin, grown, "bytes of tables and indexes");
+            note(revision, one, "recorded, with so many bytes of tables and indexes", recorded - begin, grown);
             if (revision > 1) {
                 begin = System.nanoTime();
                 HttpResponse<String> compared =
@@ -88,23 +98,32 @@ final class LedgerRevisions {
                                                                 + revision))
                                         .build());
                 long answer = compared.body().length();
-                say(one, "compared", System.nanoTime() - begin, answer, "characters of answer");
+                note(revision, one, "compared, with so many characters of answer", System.nanoTime() - begin, answer);
             }
+        }
+        print();
+    }
+
+    private void note(int revision, boolean one, String what, long nanoseconds, long size) {
+        if (revision > WARM_UP) {
+            String figure = (one ? "one bay changed: " : "every bay new: ") + what;
+            seconds.computeIfAbsent(figure, name -> new ArrayList<>()).add(nanoseconds / 1e9);
+            sizes.put(figure, size);
         }
     }
 
-    private static void say(boolean one, String what, long nanoseconds, long size, String of) {
-        System.out.printf(
-                Locale.ROOT,
-                "%s: %,d lites, %s: %s in %.2f s (target: %.0f s), %,d %s%n",
-                NAME,
-                LITES,
-                one ? "one bay changed" : "every bay new",
-                what,
-                nanoseconds / 1e9,
-                Targets.LEDGER_SECONDS,
-                size,
-                of);
+    private void print() {
+        seconds.forEach(
+                (figure, times) ->
+                        System.out.printf(
+                                Locale.ROOT,
+                                "%s: %,d lites, %s (%,d): %.2f s (target: %.0f s)%n",
+                                NAME,
+                                LITES,
+                                figure,
+                                sizes.get(figure),
+                                Medians.of(times),
+                                Targets.LEDGER_SECONDS));
     }
 
     private long bytes() {

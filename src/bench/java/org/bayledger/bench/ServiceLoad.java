@@ -37,6 +37,7 @@ final class ServiceLoad {
     private static final int CONNECTIONS = 64;
     private static final double SECONDS = 4;
     private static final int ROUNDS = 5;
+    private static final int WARM_UP = 6;
     private static final int LITES = 10_000;
     private static final Path REQUEST =
             Path.of("src", "main", "resources", "contract", "checkGlass.request.json");
@@ -160,36 +161,47 @@ final class ServiceLoad {
         return new Load(all.size() / seconds, all.get((int) (all.size() * 0.99)));
     }
 
+    /** The whole answer, and the verdicts alone, in turns with the engine by itself. */
     private void large() throws IOException {
         Tower tower = new Tower(LITES);
         ReviewDocument document = tower.bound();
-        byte[] request =
-                Connection.post("/v1/reviews", tower.document().getBytes(StandardCharsets.UTF_8));
+        byte[] body = tower.document().getBytes(StandardCharsets.UTF_8);
+        List<String> paths = List.of("/v1/reviews", "/v1/reviews?detail=VERDICTS");
         List<Double> engine = new ArrayList<>();
-        List<Double> ratios = new ArrayList<>();
-        long bytes = 0;
+        List<List<Double>> ratios = List.of(new ArrayList<>(), new ArrayList<>());
+        long[] bytes = new long[paths.size()];
         try (Connection connection = new Connection(port)) {
-            for (int round = -2; round < ROUNDS; round++) {
+            for (int round = -WARM_UP; round < ROUNDS; round++) {
                 long begin = System.nanoTime();
                 Review.run(document, new Reporting(UnitSystem.SI, TraceLevel.GOVERNING));
                 long reviewed = System.nanoTime();
-                bytes = connection.send(request);
-                long answered = System.nanoTime();
                 if (round >= 0) {
                     engine.add((reviewed - begin) / 1e9);
-                    ratios.add((double) (answered - reviewed) / (reviewed - begin));
+                }
+                for (int i = 0; i < paths.size(); i++) {
+                    byte[] request = Connection.post(paths.get(i), body);
+                    long asked = System.nanoTime();
+                    bytes[i] = connection.send(request);
+                    long answered = System.nanoTime();
+                    if (round >= 0) {
+                        ratios.get(i).add((double) (answered - asked) / (reviewed - begin));
+                    }
                 }
             }
         }
-        System.out.printf(
-                Locale.ROOT,
-                "%s: review of %,d lites over HTTP, answer of %,d bytes: %.2f times the engine's"
-                        + " own %.2f s (target: %.1f)%n",
-                NAME,
-                tower.lites(),
-                bytes,
-                Medians.of(ratios),
-                Medians.of(engine),
-                Targets.OVER_HTTP);
+        for (int i = 0; i < paths.size(); i++) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "%s: %s of %,d lites over HTTP, request of %,d bytes, answer of %,d: %.2f times"
+                            + " the engine's own %.2f s (target: %.1f)%n",
+                    NAME,
+                    paths.get(i),
+                    tower.lites(),
+                    body.length,
+                    bytes[i],
+                    Medians.of(ratios.get(i)),
+                    Medians.of(engine),
+                    Targets.OVER_HTTP);
+        }
     }
 }
