@@ -57,8 +57,7 @@ public enum NominalThickness {
         this.metricText =
                 String.format(
                         Locale.ROOT, millimetres % 1 == 0 ? "%.0f mm" : "%.1f mm", millimetres);
-        this.customaryText =
-                numerator == 0 ? metricText : numerator + "/" + denominator + " in";
+        this.customaryText = numerator == 0 ? metricText : numerator + "/" + denominator + " in";
     }
 
     /**
