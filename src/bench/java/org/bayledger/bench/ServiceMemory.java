@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import org.springframework.util.FileSystemUtils;
 
-/** The least memory with which a service reviews a tower, three times in a row, over HTTP. */
+/**
+ * The least memory, of some tried, with which a service reviews a tower over HTTP, three times in a
+ * row. With too little it collects garbage for minutes before it gives up.
+ */
 final class ServiceMemory {
 
     static final String NAME = "service-memory";
