@@ -18,9 +18,7 @@ final class ServiceMemory {
 
     private static final int LITES = 10_000;
     private static final int REVIEWS = 3;
-    private static final int[] MEGABYTES = {
-        128, 160, 192, 224, 256, 288, 320, 384, 448, 512, 640, 768
-    };
+    private static final int[] MEGABYTES = {192, 224, 256, 288, 320, 384, 448, 512, 640, 768};
 
     private ServiceMemory() {}
 
