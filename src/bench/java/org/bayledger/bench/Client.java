@@ -80,8 +80,7 @@ final class Client {
     }
 
     private HttpRequest.Builder posting(String path, String body) {
-        return to(path)
-                .header("Content-Type", "application/json")
+        return to(path).header("Content-Type", "application/json")
                 .POST(HttpRequest.BodyPublishers.ofString(body));
     }
 

@@ -11,7 +11,9 @@ import java.util.List;
 import org.springframework.boot.logging.LogLevel;
 import org.springframework.boot.logging.LoggingSystem;
 
-/** A PostgreSQL that runs before the services and outlives them: an external one, as they see it. */
+/**
+ * A PostgreSQL that runs before the services and outlives them: an external one, as they see it.
+ */
 final class Database implements AutoCloseable {
 
     private static final String OWNER = "bayledger_owner";

@@ -105,7 +105,10 @@ final class LedgerGrowth {
                                         .map(time -> String.format(Locale.ROOT, "%.2f", time))
                                         .toList(),
                                 SIZES,
-                                medians.stream().mapToDouble(Double::doubleValue).max().orElseThrow()
+                                medians.stream()
+                                                .mapToDouble(Double::doubleValue)
+                                                .max()
+                                                .orElseThrow()
                                         / medians.get(0)));
     }
 
@@ -121,9 +124,7 @@ final class LedgerGrowth {
         time("project", () -> client.read(project));
         time(
                 "comparison of the last two",
-                () ->
-                        client.read(
-                                project + "/comparisons?base=" + (size - 1) + "&head=" + size));
+                () -> client.read(project + "/comparisons?base=" + (size - 1) + "&head=" + size));
         time("history of a bay changed once", () -> client.read(onceChanged));
         time("history of a bay changed in every other", () -> client.read(oftenChanged));
     }

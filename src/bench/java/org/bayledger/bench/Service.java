@@ -65,10 +65,21 @@ final class Service implements AutoCloseable {
             line = Objects.requireNonNull(lines.readLine(), "the service did not start");
         }
         double seconds = (System.nanoTime() - begin) / 1e9;
-        Thread reading = new Thread(() -> lines.lines().forEach(more -> {}));
+        Thread reading = new Thread(() -> readOn(lines));
         reading.setDaemon(true);
         reading.start();
         return new Service(process, port, seconds);
+    }
+
+    /** What nobody reads would stop the service once it fills the pipe. */
+    private static void readOn(BufferedReader lines) {
+        try {
+            while (lines.readLine() != null) {
+                // its log
+            }
+        } catch (IOException stopped) {
+            // the service is closed
+        }
     }
 
     int port() {

@@ -28,7 +28,11 @@ final class ServiceInstances {
 
     private static final int CALLERS = 4;
     private static final int ROUNDS = 5;
-    private static final int TURNS = 20;
+
+    /** Compiling goes on for some ten thousand requests, and would be counted. */
+    private static final int WARM_UPS = 15;
+
+    private static final int TURNS = 40;
     private static final int CHECKS_A_TURN = 6;
     private static final int RACES = 40;
     private static final double SECONDS = 6;
@@ -117,8 +121,9 @@ final class ServiceInstances {
     }
 
     private void cost() throws IOException {
-        load(2);
-        load(2);
+        for (int round = 0; round < WARM_UPS; round++) {
+            load(2);
+        }
         List<Double> with = new ArrayList<>();
         List<Double> alone = new ArrayList<>();
         List<Double> ratios = new ArrayList<>();
@@ -197,23 +202,25 @@ final class ServiceInstances {
     private void limits() throws IOException {
         for (int instances = 1; instances <= services.size(); instances++) {
             for (int projects : new int[] {1, CALLERS}) {
-                double rate = recordings(projects, instances);
                 System.out.printf(
                         Locale.ROOT,
-                        "%s: %d instances, %d projects written at once: %.0f revisions of 6 lites a"
-                                + " second, %d connections to the database of its %d%n",
+                        "%s: services: %d, projects written at once: %d: %.0f revisions of 6 lites"
+                                + " a second%n",
                         NAME,
                         instances,
                         projects,
-                        rate,
-                        database.number(
-                                "SELECT count(*) FROM pg_stat_activity WHERE application_name ="
-                                        + " 'bayledger'"),
-                        database.number(
-                                "SELECT setting::int FROM pg_settings WHERE name ="
-                                        + " 'max_connections'"));
+                        recordings(projects, instances));
             }
         }
+        System.out.printf(
+                Locale.ROOT,
+                "%s: the services keep %d connections of the %d that the database takes%n",
+                NAME,
+                database.number(
+                        "SELECT count(*) FROM pg_stat_activity WHERE application_name ="
+                                + " 'bayledger'"),
+                database.number(
+                        "SELECT setting::int FROM pg_settings WHERE name = 'max_connections'"));
     }
 
     private double recordings(int projects, int instances) throws IOException {

@@ -8,14 +8,17 @@ import java.util.List;
 import java.util.Locale;
 import org.springframework.util.FileSystemUtils;
 
-/** The least memory with which a service reviews a tower, three times in a row, over HTTP. */
+/**
+ * The least memory, of some tried, with which a service reviews a tower over HTTP, three times in a
+ * row. With too little it collects garbage for minutes before it gives up.
+ */
 final class ServiceMemory {
 
     static final String NAME = "service-memory";
 
     private static final int LITES = 10_000;
     private static final int REVIEWS = 3;
-    private static final int[] MEGABYTES = {128, 160, 192, 224, 256, 288, 320, 384, 448, 512, 640, 768};
+    private static final int[] MEGABYTES = {192, 224, 256, 288, 320, 384, 448, 512, 640, 768};
 
     private ServiceMemory() {}
 

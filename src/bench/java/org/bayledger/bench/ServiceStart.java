@@ -36,11 +36,7 @@ final class ServiceStart {
             first("embedded", jar, own);
             first("external", jar, database.arguments());
             starts("embedded, one file", jar, own, Targets.START_SECONDS);
-            starts(
-                    "external, one file",
-                    jar,
-                    database.arguments(),
-                    Targets.START_SECONDS_EXTERNAL);
+            starts("external, one file", jar, database.arguments(), Targets.START_SECONDS_EXTERNAL);
             List<String> unpacked = unpack(folder, database.arguments());
             starts("embedded, unpacked with archive", unpacked, own, Targets.START_SECONDS);
             starts(
@@ -86,8 +82,7 @@ final class ServiceStart {
                 Medians.of(processors));
     }
 
-    private static Service start(List<String> program, List<String> arguments)
-            throws IOException {
+    private static Service start(List<String> program, List<String> arguments) throws IOException {
         return Service.start(List.of("-Xmx256m"), program, arguments);
     }
 

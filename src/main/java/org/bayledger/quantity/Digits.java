@@ -51,7 +51,9 @@ final class Digits {
                 .toPlainString();
     }
 
-    /** A whole number with its point moved to the left, or zeros added where places are negative. */
+    /**
+     * A whole number with its point moved to the left, or zeros added where places are negative.
+     */
     private static String plain(long whole, int places) {
         long number = whole;
         int behind = places;
@@ -68,6 +70,9 @@ final class Digits {
         if (before <= 0) {
             return text.append("0.").append("0".repeat(-before)).append(figures).toString();
         }
-        return text.append(figures, 0, before).append('.').append(figures, before, figures.length()).toString();
+        return text.append(figures, 0, before)
+                .append('.')
+                .append(figures, before, figures.length())
+                .toString();
     }
 }
