@@ -1,6 +1,8 @@
 package org.bayledger.glass;
 
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.bayledger.check.Trace;
 import org.bayledger.glazing.Interlayer;
 import org.bayledger.glazing.NominalThickness;
@@ -226,6 +228,13 @@ final class PaneTrace {
      */
     record Steps(Trace trace, int pane, boolean governs, boolean shares) {
 
+        /** Symbols and meanings with the number of their pane: few, for ten thousand lites. */
+        private static final List<Map<String, String>> OF_PANES =
+                List.of(
+                        new ConcurrentHashMap<>(),
+                        new ConcurrentHashMap<>(),
+                        new ConcurrentHashMap<>());
+
         void share(
                 String symbol,
                 String meaning,
@@ -244,13 +253,15 @@ final class PaneTrace {
                 double si,
                 String formula,
                 String source) {
-            // few words for the panes of ten thousand lites: kept once
-            String numbered = (meaning + " (pane " + pane + ")").intern();
-            String indexed = (symbol + pane).intern();
-            if (governs) {
-                trace.step(indexed, numbered, dimension, si, formula, source);
-            } else {
-                trace.detail(indexed, numbered, dimension, si, formula, source);
+            if (governs || trace.detailed()) {
+                Map<String, String> words = OF_PANES.get(pane - 1);
+                trace.step(
+                        words.computeIfAbsent(symbol, text -> text + pane),
+                        words.computeIfAbsent(meaning, text -> text + " (pane " + pane + ")"),
+                        dimension,
+                        si,
+                        formula,
+                        source);
             }
         }
     }

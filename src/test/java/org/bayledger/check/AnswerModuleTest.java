@@ -8,11 +8,18 @@ import org.bayledger.quantity.Quantity;
 import org.bayledger.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 class AnswerModuleTest {
 
-    private final JsonMapper json = JsonMapper.builder().addModule(new AnswerModule()).build();
+    private final JsonMapper json =
+            JsonMapper.builder()
+                    .addModule(new AnswerModule())
+                    .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+                    .build();
+    private final JsonMapper sorted =
+            json.rebuild().enable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY).build();
 
     /** Also the second time, when its words are known, and beyond the words that are kept. */
     @Test
@@ -36,6 +43,13 @@ class AnswerModuleTest {
                     .extracting(name -> read.path(name).asString())
                     .containsExactly(step.symbol(), step.meaning(), step.formula(), step.source());
             assertThat(read.path("value")).hasToString("{\"value\":-1.2345,\"unit\":\"kN*m\"}");
+
+            JsonNode recorded =
+                    json.readTree(sorted.writeValueAsBytes(new Answer<>(UnitSystem.SI, step)));
+            assertThat(recorded).isEqualTo(read);
+            assertThat(recorded.propertyNames())
+                    .containsExactly("formula", "meaning", "source", "symbol", "value");
+            assertThat(recorded.path("value").propertyNames()).containsExactly("unit", "value");
         }
     }
 }
