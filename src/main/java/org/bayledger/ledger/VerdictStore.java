@@ -44,7 +44,7 @@ class VerdictStore {
                 INSERT INTO ledger.result_verdicts (organisation, result_hash, bytes)
                 VALUES (?, ?, ?) ON CONFLICT (organisation, result_hash) DO NOTHING
                 """,
-                missing.values().stream()
+                missing.values().parallelStream()
                         .map(
                                 result ->
                                         new Object[] {
