@@ -2,11 +2,12 @@ package org.bayledger.ledger;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.function.BiConsumer;
+import java.util.Map;
 import org.bayledger.check.StrictJson;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  * all of it to a tree. Canonical JSON has no white space and is well-formed; nothing is checked.
  */
 final class CanonicalSlice {
+
+    /** Length of a colon and a null. */
+    private static final int NULL = 5;
 
     private final byte[] json;
     private final int from;
@@ -31,23 +35,22 @@ final class CanonicalSlice {
         return new CanonicalSlice(canonical, 0, canonical.length);
     }
 
-    /**
-     * A property's value; null where this is no object, or has none, or an explicit null.
-     *
-     * @param name letters and digits
-     */
-    @Nullable CanonicalSlice get(String name) {
-        byte[] wanted = ('"' + name + '"').getBytes(UTF_8);
-        List<CanonicalSlice> found = new ArrayList<>(1);
+    /** The properties of an object that are not null; none where this is no object. */
+    Map<String, CanonicalSlice> properties() {
+        Map<String, CanonicalSlice> properties = new HashMap<>();
         if (json[from] == '{') {
-            members(
-                    (key, value) -> {
-                        if (Arrays.equals(json, key.from, key.to, wanted, 0, wanted.length)) {
-                            found.add(value);
-                        }
-                    });
+            for (int at = from + 1; json[at] != '}'; at += json[at] == ',' ? 1 : 0) {
+                int nameEnd = endOfText(at);
+                int end = end(nameEnd + 1);
+                if (!isNull(nameEnd + 1)) {
+                    properties.put(
+                            new String(json, at + 1, nameEnd - at - 2, UTF_8),
+                            new CanonicalSlice(json, nameEnd + 1, end));
+                }
+                at = end;
+            }
         }
-        return found.isEmpty() ? null : found.get(0);
+        return properties;
     }
 
     /** The elements of a list; none where this is none. */
@@ -63,57 +66,77 @@ final class CanonicalSlice {
         return elements;
     }
 
-    /** A property's value, read; null where there is none. */
-    @Nullable Object value(String name) {
-        CanonicalSlice found = get(name);
-        return found == null
-                ? null
-                : StrictJson.read(Arrays.copyOfRange(json, found.from, found.to));
+    /** What it says, read. */
+    @Nullable Object value() {
+        if (json[from] == '"' && !escapes()) {
+            return new String(json, from + 1, to - from - 2, UTF_8);
+        }
+        return StrictJson.read(Arrays.copyOfRange(json, from, to));
     }
 
     /**
      * SHA-256 of what it says, in hexadecimal: two values have the same exactly where {@link
-     * Trees#same} finds them the same, for which a property that is null is as good as none.
+     * Trees#same} finds them the same, for which a property that is null is as good as none. So
+     * these are left out of what is hashed, and the commas between properties with them.
      */
     String hash() {
-        MessageDigest digest = Sha256.digest();
-        update(digest);
-        return Sha256.hexOf(digest.digest());
+        byte[] said = new byte[to - from];
+        int length = 0;
+        BitSet objects = new BitSet();
+        int depth = 0;
+        int taken = from;
+        boolean name = false;
+        for (int at = from; at < to; ) {
+            switch (json[at]) {
+                case '{', '[' -> {
+                    name = json[at] == '{';
+                    objects.set(++depth, name);
+                    at++;
+                }
+                case '}', ']' -> {
+                    depth--;
+                    name = false;
+                    at++;
+                }
+                case ',' -> {
+                    name = objects.get(depth);
+                    if (name) {
+                        System.arraycopy(json, taken, said, length, at - taken);
+                        length += at - taken;
+                        taken = at + 1;
+                    }
+                    at++;
+                }
+                case '"' -> {
+                    int end = endOfText(at);
+                    if (name && isNull(end + 1)) {
+                        System.arraycopy(json, taken, said, length, at - taken);
+                        length += at - taken;
+                        end += NULL;
+                        taken = end;
+                    }
+                    name = false;
+                    at = end;
+                }
+                default -> at++;
+            }
+        }
+        System.arraycopy(json, taken, said, length, to - taken);
+        length += to - taken;
+        return Sha256.hex(Arrays.copyOf(said, length));
     }
 
-    private void update(MessageDigest digest) {
-        if (json[from] == '{') {
-            digest.update((byte) '{');
-            members(
-                    (key, value) -> {
-                        digest.update(json, key.from, key.to - key.from);
-                        value.update(digest);
-                    });
-            digest.update((byte) '}');
-        } else if (json[from] == '[') {
-            digest.update((byte) '[');
-            for (CanonicalSlice element : elements()) {
-                element.update(digest);
-                digest.update((byte) ',');
+    private boolean escapes() {
+        for (int at = from; at < to; at++) {
+            if (json[at] == '\\') {
+                return true;
             }
-            digest.update((byte) ']');
-        } else {
-            digest.update(json, from, to - from);
         }
+        return false;
     }
 
-    /** The properties of an object that are not null. */
-    private void members(BiConsumer<CanonicalSlice, CanonicalSlice> take) {
-        for (int at = from + 1; json[at] != '}'; at += json[at] == ',' ? 1 : 0) {
-            int keyEnd = end(at);
-            int valueEnd = end(keyEnd + 1);
-            if (json[keyEnd + 1] != 'n') {
-                take.accept(
-                        new CanonicalSlice(json, at, keyEnd),
-                        new CanonicalSlice(json, keyEnd + 1, valueEnd));
-            }
-            at = valueEnd;
-        }
+    private boolean isNull(int at) {
+        return json[at] == 'n';
     }
 
     /** Where the value ends that begins at an index. */

@@ -3,6 +3,7 @@ package org.bayledger.ledger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.bayledger.check.StrictJson;
 import org.jspecify.annotations.Nullable;
@@ -43,13 +44,14 @@ record ItemDigest(ItemVerdict verdict, String whole, @Nullable String glass) {
     /** The checks in one bay's results, in their order. */
     static List<ItemDigest> of(byte[] results) {
         List<ItemDigest> digests = new ArrayList<>();
-        CanonicalSlice items = CanonicalSlice.of(results).get("items");
+        CanonicalSlice items = CanonicalSlice.of(results).properties().get("items");
         for (CanonicalSlice item : items == null ? List.<CanonicalSlice>of() : items.elements()) {
-            CanonicalSlice inputs = item.get("inputs");
-            CanonicalSlice glass = inputs == null ? null : inputs.get("glass");
+            Map<String, CanonicalSlice> properties = item.properties();
+            CanonicalSlice inputs = properties.get("inputs");
+            CanonicalSlice glass = inputs == null ? null : inputs.properties().get("glass");
             digests.add(
                     new ItemDigest(
-                            ItemVerdict.of(item),
+                            ItemVerdict.of(properties),
                             digits(item),
                             glass == null ? null : digits(glass)));
         }

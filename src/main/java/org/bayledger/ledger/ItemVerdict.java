@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.bayledger.check.StrictJson;
 import org.bayledger.quantity.Quantity;
 import org.bayledger.quantity.UnitSystem;
@@ -45,13 +46,18 @@ record ItemVerdict(String item, String check, String verdict, @Nullable BigDecim
                         : Quantity.number(item.utilization()).value(UnitSystem.SI));
     }
 
-    /** The verdict on an item, where it stands in its bay's results. */
-    static ItemVerdict of(CanonicalSlice item) {
+    /** The verdict on an item, by the properties of the item in its bay's results. */
+    static ItemVerdict of(Map<String, CanonicalSlice> item) {
         return new ItemVerdict(
-                item.value("id") instanceof String id ? id : "",
-                item.value("check") instanceof String check ? check : "",
-                item.value("verdict") instanceof String verdict ? verdict : "",
-                number(item.value("utilization")));
+                value(item, "id") instanceof String id ? id : "",
+                value(item, "check") instanceof String check ? check : "",
+                value(item, "verdict") instanceof String verdict ? verdict : "",
+                number(value(item, "utilization")));
+    }
+
+    private static @Nullable Object value(Map<String, CanonicalSlice> item, String name) {
+        CanonicalSlice found = item.get(name);
+        return found == null ? null : found.value();
     }
 
     /** The digest of four cells that was stored once. */

@@ -51,6 +51,13 @@ class LedgerStore {
             ORDER BY at.place
             """;
 
+    /** Stored bytes by their hashes. */
+    static final String CONTENTS =
+            """
+            SELECT hash, bytes FROM ledger.content
+            WHERE organisation = :organisation AND hash IN (:hashes)
+            """;
+
     /** Projects in the order of their creation, from after a given one. */
     static final String PROJECTS =
             """
@@ -132,11 +139,7 @@ class LedgerStore {
     Map<String, byte[]> contents(String organisation, Collection<String> hashes) {
         Map<String, byte[]> found = new HashMap<>();
         for (List<byte[]> some : Rows.batches(new HashSet<>(hashes))) {
-            database.sql(
-                            """
-                            SELECT hash, bytes FROM ledger.content
-                            WHERE organisation = :organisation AND hash IN (:hashes)
-                            """)
+            database.sql(CONTENTS)
                     .param("organisation", organisation)
                     .param("hashes", some)
                     .query(

@@ -25,13 +25,8 @@ final class Sha256 {
     }
 
     static byte[] digest(byte[] bytes) {
-        return digest().digest(bytes);
-    }
-
-    /** For bytes that come one after the other. */
-    static MessageDigest digest() {
         try {
-            return MessageDigest.getInstance("SHA-256");
+            return MessageDigest.getInstance("SHA-256").digest(bytes);
         } catch (NoSuchAlgorithmException everyJavaHasIt) {
             throw new IllegalStateException(everyJavaHasIt);
         }

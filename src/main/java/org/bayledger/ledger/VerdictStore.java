@@ -16,6 +16,13 @@ import org.springframework.stereotype.Component;
 @Component
 class VerdictStore {
 
+    /** Digests by the hashes of their results. */
+    static final String STORED =
+            """
+            SELECT result_hash, bytes FROM ledger.result_verdicts
+            WHERE organisation = :organisation AND result_hash IN (:hashes)
+            """;
+
     private static final int BATCH = 500;
 
     /** Results that are in memory at once. */
@@ -96,11 +103,7 @@ class VerdictStore {
         Map<String, byte[]> found = new HashMap<>();
         List<byte[]> all = new HashSet<>(results).stream().map(Sha256::bytes).toList();
         for (int from = 0; from < all.size(); from += BATCH) {
-            database.sql(
-                            """
-                            SELECT result_hash, bytes FROM ledger.result_verdicts
-                            WHERE organisation = :organisation AND result_hash IN (:hashes)
-                            """)
+            database.sql(STORED)
                     .param("organisation", organisation)
                     .param("hashes", all.subList(from, Math.min(from + BATCH, all.size())))
                     .query(

@@ -375,6 +375,14 @@ class SheetEndpointTest {
         return demo.toString();
     }
 
+    /** What somebody is told who asks again and has an answer with a tag. */
+    private int statusOfWhoHas(String tag, String path, String accept) throws Exception {
+        return http.send(
+                        request(path, accept).header("If-None-Match", tag).build(),
+                        HttpResponse.BodyHandlers.ofByteArray())
+                .statusCode();
+    }
+
     @Test
     void whatIsReadAgainIsNotMadeAgainAndComesCompressed() throws Exception {
         String project = location(post("/v1/projects", "{\"name\":\"Tags\"}", "*/*"));
@@ -421,6 +429,18 @@ class SheetEndpointTest {
         assertThat(get(project + "/revisions/2", "*/*").headers().firstValue("ETag").orElseThrow())
                 .as("the head's tag is strong: If-Match needs it")
                 .startsWith("\"");
+        String sheet = project + "/revisions/1/sheet?drawings=NONE";
+        String tag = get(sheet, "text/html").headers().firstValue("ETag").orElseThrow();
+        assertThat(statusOfWhoHas(tag, sheet, "text/html")).isEqualTo(304);
+        assertThat(statusOfWhoHas(tag, sheet.replace("NONE", "ALL"), "text/html"))
+                .as("the same sheet with its drawings")
+                .isEqualTo(200);
+        assertThat(statusOfWhoHas(tag, sheet, "application/json, text/html"))
+                .as("the same sheet, in the form of somebody who takes others as well")
+                .isEqualTo(200);
+        assertThat(statusOfWhoHas(tag, sheet.replace("/1/", "/2/"), "text/html"))
+                .as("the sheet of another revision")
+                .isEqualTo(200);
         assertThat(get(project + "/revisions/9/sheet", "*/*").headers().firstValue("ETag"))
                 .isEmpty();
     }

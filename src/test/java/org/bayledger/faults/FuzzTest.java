@@ -17,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
@@ -41,6 +42,8 @@ class FuzzTest {
     private static final int REQUESTS = Integer.getInteger("bayledger.test.fuzz", 2_000);
     private static final long SEED = 19_310_417;
     private static final JsonMapper JSON = JsonMapper.shared();
+
+    private static final Base64.Encoder CURSOR = Base64.getUrlEncoder().withoutPadding();
 
     private static final List<String> ACCEPTS =
             List.of(
@@ -180,10 +183,15 @@ class FuzzTest {
                         parameter.has("example")
                                 ? parameter.path("example").asString()
                                 : parameter.path("schema").path("default").asString("1");
+                String name = parameter.path("name").asString();
+                String value = mutation.below(3) > 0 ? good : mutation.string();
+                // half of the cursors can be decoded, to positions that were never given out
                 query.add(
-                        parameter.path("name").asString()
+                        name
                                 + "="
-                                + encoded(mutation.below(3) > 0 ? good : mutation.string(), "x"));
+                                + (name.equals("cursor") && mutation.below(2) == 0
+                                        ? CURSOR.encodeToString(value.getBytes(UTF_8))
+                                        : encoded(value, "x")));
             }
         }
         if (mutation.below(20) == 0) {

@@ -124,13 +124,20 @@ class KilledServiceTest {
             while (true) {
                 HttpResponse<String> answer = writer.append(port);
                 if (answer.statusCode() != 201) {
-                    // the database went first; the attempt stays open
+                    assertThat(answer.statusCode())
+                            .as("the database went first, the attempt stays open: " + answer.body())
+                            .isEqualTo(503);
                     return null;
                 }
                 acknowledgements.countDown();
             }
         } catch (IOException killed) {
             return null;
+        } finally {
+            // a writer that has stopped keeps nobody waiting
+            while (acknowledgements.getCount() > 0) {
+                acknowledgements.countDown();
+            }
         }
     }
 

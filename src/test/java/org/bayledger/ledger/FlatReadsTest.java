@@ -1,5 +1,6 @@
 package org.bayledger.ledger;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.sql.Connection;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.bayledger.platform.TestDatabase;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -43,6 +45,11 @@ class FlatReadsTest {
 
     /** Levels of an index that grew, and the page or two that a range of it starts in. */
     private static final int GIVE_OR_TAKE = 2;
+
+    private static final int HASHES = 10;
+
+    /** Levels of the index, and the page of the row. */
+    private static final int PAGES_OF_A_STEP = 5;
 
     @Autowired private JdbcClient database;
     @Autowired private AuditStore audit;
@@ -87,7 +94,22 @@ class FlatReadsTest {
                         """
                                 .formatted(id, project.getValue(), BAYS));
             }
-            statement.execute("ANALYZE project; ANALYZE revision; ANALYZE bay_change");
+            statement.execute(
+                    """
+                    INSERT INTO content
+                    SELECT 'local', sha256(text::bytea), text::bytea
+                    FROM generate_series(2, %d) AS n, LATERAL (VALUES (n::text), (n || 'r')) AS t(text)
+                    """
+                            .formatted(MANY));
+            statement.execute(
+                    """
+                    INSERT INTO result_verdicts
+                    SELECT 'local', sha256((n || 'r')::bytea), '[]' FROM generate_series(2, %d) AS n
+                    """
+                            .formatted(MANY));
+            statement.execute(
+                    "ANALYZE project; ANALYZE revision; ANALYZE bay_change; ANALYZE content;"
+                            + " ANALYZE result_verdicts");
         }
     }
 
@@ -127,6 +149,25 @@ class FlatReadsTest {
         for (UUID id : List.of(SMALL, LARGE)) {
             Project project = new Project("local", id, "x", Instant.EPOCH, "y");
             assertThat(audit.standings(project, "N-07")).hasSize(10);
+        }
+    }
+
+    /** What a comparison and a history read besides: contents and digests by their hashes. */
+    @Test
+    void contentsAndDigestsTakeAStepIntoTheIndexEach() {
+        List<byte[]> hashes =
+                IntStream.range(0, HASHES)
+                        .mapToObj(i -> Sha256.digest((MANY / 2 + i + "r").getBytes(UTF_8)))
+                        .toList();
+        for (Map.Entry<String, String> read :
+                Map.of(
+                                LedgerStore.CONTENTS, "content_pkey",
+                                VerdictStore.STORED, "result_verdicts_pkey")
+                        .entrySet()) {
+            List<String> plan = plan(read.getKey(), LARGE, Map.of("hashes", hashes));
+            String told = String.join("\n", plan);
+            assertThat(told).contains(read.getValue(), "rows=" + HASHES).doesNotContain("Seq Scan");
+            assertThat(pages(plan)).as(told).isLessThanOrEqualTo(HASHES * PAGES_OF_A_STEP);
         }
     }
 

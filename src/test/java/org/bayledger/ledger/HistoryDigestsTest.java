@@ -53,11 +53,16 @@ class HistoryDigestsTest {
         client = new LedgerClient(port);
         project = client.newProject();
         String etag = client.get(project).etag();
+        // where the glass changes nothing else does, neither verdict nor utilization
         for (int i = 1; i <= REVISIONS; i++) {
             boolean exceeds = i >= EXCEEDED_FROM && i <= EXCEEDED_TO;
             String document =
                     "{\"bays\":[{\"id\":\"N-01\",\"load\":%d.%03d,\"glass\":{\"of\":\"%s\",\"thickness\":\"%d mm\"}}]}"
-                            .formatted(exceeds ? 1 : 0, i, project, i < OTHER_GLASS_FROM ? 6 : 8);
+                            .formatted(
+                                    exceeds ? 1 : 0,
+                                    i == OTHER_GLASS_FROM ? i - 1 : i,
+                                    project,
+                                    i < OTHER_GLASS_FROM ? 6 : 8);
             etag = client.record(project, document, "If-Match: " + etag).etag();
         }
     }
@@ -85,9 +90,7 @@ class HistoryDigestsTest {
                 .isEqualTo("[{item=N-01/mullion/1, check=FRAMING, from=4, to=200}]");
         assertThat(history.at("/lastGlassChange/number")).hasToString("220");
         assertThat(history.text("/lastGlassChange/inputsChanged"))
-                .isEqualTo(
-                        "[{pointer=/glass/thickness, from=6 mm, to=8 mm},"
-                                + " {pointer=/load, from=0.219, to=0.22}]");
+                .isEqualTo("[{pointer=/glass/thickness, from=6 mm, to=8 mm}]");
     }
 
     @Test
