@@ -224,8 +224,10 @@ final class IfcImport {
     /** A name of its own for a bay: the wall's, where it makes one. */
     private String name(StepEntity wall) {
         String given = plain(wall.text(2)).replace('/', '-');
+        // whole letters: half of a pair of UTF-16 is none
+        int letters = Math.min(given.codePointCount(0, given.length()), LONGEST_NAME);
         String base =
-                given.isEmpty() ? "W" : given.substring(0, Math.min(given.length(), LONGEST_NAME));
+                given.isEmpty() ? "W" : given.substring(0, given.offsetByCodePoints(0, letters));
         String name = given.isEmpty() ? "W1" : base;
         for (int i = 2; !names.add(name.toLowerCase(Locale.ROOT)); i++) {
             name = base + (given.isEmpty() ? "" : "-") + i;

@@ -149,7 +149,9 @@ class TakeOffEndpointTest {
     void aTableIsOneList() throws Exception {
         HttpResponse<byte[]> answer = take(null, "text/csv");
         assertThat(answer.statusCode()).isEqualTo(400);
-        assertThat(new String(answer.body(), UTF_8)).contains("\"pointer\":\"/takeOff\"").contains("GLASS");
+        assertThat(new String(answer.body(), UTF_8))
+                .contains("\"pointer\":\"/takeOff\"")
+                .contains("GLASS");
     }
 
     private static final Path DEMO = Path.of("demo-seed/quillmoor-library-1.json");

@@ -92,6 +92,9 @@ class IfcFilesTest {
         IfcImportResult read = read("\ufeff" + plain);
         assertThat(((Map<?, ?>) read.document()).get("name"))
                 .isEqualTo("\u00dcberhang Ahornstra\u00dfe");
+        IfcImportResult named =
+                read(TESSELLATED.replace("'CW-1'", "'" + "\ud83c\udfe2".repeat(70) + "'"));
+        assertThat(bay(named).get("id")).isEqualTo("\ud83c\udfe2".repeat(60));
         IfcImportResult half = read(UNITIZED.replace("\\X2\\00FC\\X0\\rohaus", "\\X2\\D83D\\X0\\"));
         assertThat(((Map<?, ?>) half.document()).get("name")).isEqualTo("B\ufffd Ahornstra\u00dfe");
     }
