@@ -83,7 +83,12 @@ final class LedgerRevisions {
             long recorded = System.nanoTime();
             long grown = bytes() - size;
             size += grown;
-            note(revision, one, "recorded, with so many bytes of tables and indexes", recorded - begin, grown);
+            note(
+                    revision,
+                    one,
+                    "recorded, with so many bytes of tables and indexes",
+                    recorded - begin,
+                    grown);
             if (revision > 1) {
                 begin = System.nanoTime();
                 HttpResponse<String> compared =
@@ -98,7 +103,12 @@ final class LedgerRevisions {
                                                                 + revision))
                                         .build());
                 long answer = compared.body().length();
-                note(revision, one, "compared, with so many characters of answer", System.nanoTime() - begin, answer);
+                note(
+                        revision,
+                        one,
+                        "compared, with so many characters of answer",
+                        System.nanoTime() - begin,
+                        answer);
             }
         }
         print();

@@ -131,8 +131,7 @@ public final class AnswerModule extends SimpleModule {
             out.writeEndObject();
         }
 
-        private static void value(
-                TraceStep step, JsonGenerator out, SerializationContext context) {
+        private static void value(TraceStep step, JsonGenerator out, SerializationContext context) {
             out.writeName(VALUE);
             write(step.value().si(), step.value().dimension(), out, context);
         }

@@ -2,6 +2,7 @@ package org.bayledger.review;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -171,17 +172,17 @@ public final class Review {
         byCheck.forEach(
                 (check, items) -> {
                     ReviewItem worst = Checked.governing(items).item();
-                    int[] count = new int[Verdict.values().length];
-                    items.forEach(item -> count[item.item().verdict().ordinal()]++);
+                    Map<Verdict, Integer> count = new EnumMap<>(Verdict.class);
+                    items.forEach(item -> count.merge(item.item().verdict(), 1, Integer::sum));
                     governing.add(
                             new ReviewResult.Governing(
                                     check,
                                     worst.id(),
                                     worst.verdict(),
                                     worst.utilization(),
-                                    count[Verdict.SATISFIED.ordinal()],
-                                    count[Verdict.UNDETERMINED.ordinal()],
-                                    count[Verdict.EXCEEDED.ordinal()]));
+                                    count.getOrDefault(Verdict.SATISFIED, 0),
+                                    count.getOrDefault(Verdict.UNDETERMINED, 0),
+                                    count.getOrDefault(Verdict.EXCEEDED, 0)));
                 });
         return governing;
     }
