@@ -19,7 +19,7 @@ final class EngineReview {
     private static final int[] SIZES = {1_000, 10_000, 100_000};
     private static final int MIDDLE = 10_000;
     private static final int ROUNDS = 7;
-    private static final double WARM_UP_SECONDS = 10;
+    private static final double WARM_UP_SECONDS = 30;
     private static final Reporting REPORTING = new Reporting(UnitSystem.SI, TraceLevel.GOVERNING);
 
     private EngineReview() {}
