@@ -58,14 +58,14 @@ record LiteSums(
             if (pane.loadResistance() < panes.get(governing).loadResistance()) {
                 governing = i;
             }
-            deflections.add(called ? pane.centerDeflection(model, load.greatest()) : null);
-            pullIns.add(called ? pane.edgePullIn(model, load.greatest()) : null);
-            biteLosses.add(called ? pane.biteLoss(model, load.greatest()) : null);
-            probabilities.add(
+            PaneSums.Bent bent =
                     called
-                            ? pane.probability(
-                                    model, load.greatest(), request.load().durationOrShort())
-                            : null);
+                            ? pane.under(model, load.greatest(), request.load().durationOrShort())
+                            : PaneSums.Bent.UNKNOWN;
+            deflections.add(bent.deflection());
+            pullIns.add(bent.pullIn());
+            biteLosses.add(bent.biteLoss());
+            probabilities.add(bent.probability());
         }
         return new LiteSums(
                 panes,

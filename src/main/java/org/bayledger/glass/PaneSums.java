@@ -87,38 +87,39 @@ record PaneSums(
         return pressure / loadShareFactor;
     }
 
-    /** Deflection of its middle under its share of a pressure, m; null beyond what is tabulated. */
-    @Nullable Double centerDeflection(GlassModel model, double pressure) {
-        PlateResponse response = response(model, thickness.deflection(), pressure);
-        return response == null ? null : response.centreDeflection();
+    /**
+     * What its share of a pressure does to it; all of it null beyond what is tabulated.
+     *
+     * @param deflection of its middle, m
+     * @param pullIn how far the middle of an edge moves in, in the plane of the glass, the greater
+     *     of the edges', m
+     * @param biteLoss what bends out of the bite, m
+     * @param probability of breakage as if annealed
+     */
+    record Bent(
+            @Nullable Double deflection,
+            @Nullable Double pullIn,
+            @Nullable Double biteLoss,
+            @Nullable Double probability) {
+
+        static final Bent UNKNOWN = new Bent(null, null, null, null);
     }
 
-    /**
-     * How far the middle of an edge moves in, in the plane of the glass, under its share of a
-     * pressure, the greater of the edges', m; null beyond what is tabulated.
-     */
-    @Nullable Double edgePullIn(GlassModel model, double pressure) {
-        PlateResponse response = response(model, thickness.deflection(), pressure);
-        return response == null
-                ? null
-                : (Double) Math.max(response.longEdgePullIn(), response.shortEdgePullIn());
-    }
-
-    /**
-     * What bends out of the bite under its share of a pressure, m; null beyond what is tabulated.
-     */
-    @Nullable Double biteLoss(GlassModel model, double pressure) {
-        PlateResponse response = response(model, thickness.deflection(), pressure);
-        return response == null ? null : (Double) model.biteLoss(response);
-    }
-
-    /**
-     * Probability of breakage under its share of a pressure as if annealed; null beyond what is
-     * tabulated.
-     */
-    @Nullable Double probability(GlassModel model, double pressure, double duration) {
-        PlateResponse response = response(model, thickness.stress(), pressure);
-        return response == null ? null : GlassModel.probability(response, duration);
+    /** What its share of a pressure, Pa, does to it in a duration, s. */
+    Bent under(GlassModel model, double pressure, double duration) {
+        PlateResponse bends = response(model, thickness.deflection(), pressure);
+        PlateResponse breaks =
+                thickness.stress() == thickness.deflection()
+                        ? bends
+                        : response(model, thickness.stress(), pressure);
+        Double probability = breaks == null ? null : GlassModel.probability(breaks, duration);
+        return bends == null
+                ? new Bent(null, null, null, probability)
+                : new Bent(
+                        bends.centreDeflection(),
+                        Math.max(bends.longEdgePullIn(), bends.shortEdgePullIn()),
+                        model.biteLoss(bends),
+                        probability);
     }
 
     private @Nullable PlateResponse response(GlassModel model, double sheet, double pressure) {

@@ -31,6 +31,7 @@ import java.util.stream.Collectors;
 import org.bayledger.check.TraceLevel;
 import org.bayledger.platform.RecordSchemas.Direction;
 import org.bayledger.quantity.UnitSystem;
+import org.bayledger.review.ReviewDetail;
 import org.jspecify.annotations.Nullable;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.http.HttpMethod;
@@ -64,6 +65,10 @@ final class ContractDocument implements OpenApiCustomizer {
                             "trace",
                             "How much derivation to give:\n"
                                     + Javadocs.constants(TraceLevel.class)),
+                    Map.entry(
+                            "detail",
+                            "How much of each item to answer:\n"
+                                    + Javadocs.constants(ReviewDetail.class)),
                     Map.entry("projectId", "Identifier of the project."),
                     Map.entry("number", "Number of the revision, 1 for the first."),
                     Map.entry("limit", "How many items at most, 1 to 200; 50 where absent."),
