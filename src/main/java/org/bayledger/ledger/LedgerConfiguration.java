@@ -12,7 +12,6 @@ import org.bayledger.quantity.UnitSystem;
 import org.bayledger.review.BayResult;
 import org.bayledger.review.Review;
 import org.bayledger.review.ReviewDocument;
-import org.bayledger.review.ReviewResult;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import tools.jackson.databind.MapperFeature;
@@ -44,13 +43,12 @@ class LedgerConfiguration {
         UnitSystem units = document.unitsOrDefault();
         return () -> {
             Reporting reporting = new Reporting(units, TraceLevel.GOVERNING);
-            ReviewResult result = Review.run(document, reporting);
+            Review.HandedOn<Reviewed.Bay> result =
+                    Review.run(document, reporting, bay -> bay(json, units, bay));
             // canonical first: its numbers are short, however they were written
-            Object shell = StrictJson.read(canonical(json, units, result.withoutBays()));
+            Object shell = StrictJson.read(canonical(json, units, result.whole()));
             if (shell instanceof Map<?, ?> properties) {
-                return new Reviewed(
-                        properties,
-                        result.bays().parallelStream().map(bay -> bay(json, units, bay)).toList());
+                return new Reviewed(properties, result.bays());
             }
             throw new IllegalStateException("The review's answer is not a JSON object");
         };

@@ -102,13 +102,7 @@ record Checked(ReviewItem item, List<Finding> findings) {
 
     /** Whether this one governs over another of the same check. */
     boolean governsOver(Checked other) {
-        int byVerdict = item.verdict().compareTo(other.item.verdict());
-        if (byVerdict != 0) {
-            return byVerdict > 0;
-        }
-        Double mine = item.utilization();
-        Double theirs = other.item.utilization();
-        return mine != null && (theirs == null || mine > theirs);
+        return item.governsOver(other.item);
     }
 
     /** The governing one of several. */

@@ -43,15 +43,12 @@ final class FindingSchedule {
 
     static List<ReviewResult.ReviewFinding> of(
             ReviewContext context,
-            List<List<Checked>> checked,
+            List<BaySummary> bays,
             List<ReviewResult.WindRow> windSchedule,
             List<Finding> said) {
         FindingSchedule schedule = new FindingSchedule();
         schedule.document(context, windSchedule, said);
-        Review.each(checked.size())
-                .mapToObj(i -> actions(checked.get(i), "/bays/" + i))
-                .toList()
-                .forEach(ofBay -> ofBay.forEach(schedule::add));
+        bays.forEach(bay -> bay.actions().forEach(schedule::add));
         // what is worst first: a limit that is exceeded before something that was not given
         Comparator<Map.Entry<Key, Merged>> worstLast =
                 Comparator.<Map.Entry<Key, Merged>, Severity>comparing(
@@ -72,29 +69,7 @@ final class FindingSchedule {
         return findings;
     }
 
-    /** What somebody has to do about an item. */
-    private record Action(Finding finding, String pointer, ReviewItem item) {}
-
-    /** Few of many findings ask for action: they are picked out bay by bay. */
-    private static List<Action> actions(List<Checked> bay, String pointer) {
-        List<Action> actions = new ArrayList<>();
-        for (Checked checked : bay) {
-            ReviewItem item = checked.item();
-            for (Finding finding : item.findings()) {
-                if (finding.severity() == Severity.ACTION) {
-                    actions.add(new Action(finding, finding.pointer(), item));
-                }
-            }
-            for (Finding finding : checked.findings()) {
-                if (finding.severity() == Severity.ACTION) {
-                    actions.add(new Action(finding, pointer, item));
-                }
-            }
-        }
-        return actions;
-    }
-
-    private void add(Action action) {
+    private void add(BaySummary.Action action) {
         Merged of = merge(action.finding(), action.pointer());
         of.items.add(action.item().id());
         of.worst = of.worst.and(action.item().verdict());

@@ -12,15 +12,29 @@ final class NoteSchedule {
 
     private NoteSchedule() {}
 
-    static List<ReviewResult.Note> of(List<BayResult> bays) {
+    /**
+     * What one lite calls for.
+     *
+     * @param item the lite
+     * @param moved words of the note on its blocks, or null
+     * @param shimmed words on the shims under its sill, or null
+     */
+    record Noted(String item, @Nullable String moved, @Nullable String shimmed) {}
+
+    /** Adds what an item calls for. */
+    static void add(List<Noted> notes, ReviewItem item) {
+        if (item.result() instanceof SettingBlocksResult result) {
+            notes.add(new Noted(item.id(), result.shopDrawingNote().text(), result.shimNote()));
+        }
+    }
+
+    static List<ReviewResult.Note> of(List<BaySummary> bays) {
         Map<String, List<String>> moved = new LinkedHashMap<>();
         Map<String, List<String>> shimmed = new LinkedHashMap<>();
-        for (BayResult bay : bays) {
-            for (ReviewItem item : bay.items()) {
-                if (item.result() instanceof SettingBlocksResult result) {
-                    add(moved, result.shopDrawingNote().text(), item.id());
-                    add(shimmed, result.shimNote(), item.id());
-                }
+        for (BaySummary bay : bays) {
+            for (Noted noted : bay.notes()) {
+                add(moved, noted.moved(), noted.item());
+                add(shimmed, noted.shimmed(), noted.item());
             }
         }
         List<ReviewResult.Note> notes = new ArrayList<>();

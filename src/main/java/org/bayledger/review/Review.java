@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.bayledger.check.Cautions;
 import org.bayledger.check.Finding;
@@ -44,27 +45,45 @@ public final class Review {
 
     private Review() {}
 
+    /**
+     * A review whose bays were handed on.
+     *
+     * @param whole what concerns the whole job, without the bays
+     * @param bays what was made of each bay, in the order of the document
+     */
+    public record HandedOn<T>(ReviewResult whole, List<T> bays) {}
+
     /** Reviews a document. */
     public static ReviewResult run(ReviewDocument document, Reporting reporting) {
+        HandedOn<BayResult> all = run(document, reporting, bay -> bay);
+        return all.whole().with(all.bays());
+    }
+
+    /**
+     * Reviews a document and keeps of each bay only what is made of it: the results of a large job
+     * need not be in memory at once.
+     *
+     * @param make given the results of a bay; called on many cores at once
+     */
+    public static <T> HandedOn<T> run(
+            ReviewDocument document, Reporting reporting, Function<BayResult, T> make) {
         ReviewContext context = new ReviewContext(document, reporting);
         VerticalRuns runs = new VerticalRuns();
-        List<VerticalReview> verticals = verticals(context, runs);
-        List<List<Checked>> checked = bays(context, verticals, runs);
-        List<BayResult> bays = new ArrayList<>();
-        for (int i = 0; i < checked.size(); i++) {
-            List<ReviewItem> items = checked.get(i).stream().map(Checked::item).toList();
-            Verdict verdict = Verdict.ofAll(items.stream().map(ReviewItem::verdict).toList());
-            bays.add(new BayResult(document.bays().get(i).id(), verdict, items));
-        }
+        List<Made<T>> made = bays(context, verticals(context, runs), runs, make);
+        List<BaySummary> bays = made.stream().map(Made::summary).toList();
+        return new HandedOn<>(whole(context, bays), made.stream().map(Made::of).toList());
+    }
+
+    /** A bay's summary, and what was made of its results. */
+    private record Made<T>(BaySummary summary, T of) {}
+
+    private static ReviewResult whole(ReviewContext context, List<BaySummary> bays) {
         WindSchedule schedule = new WindSchedule(context, bays);
         List<ReviewResult.WindRow> windSchedule = schedule.ofJob();
         List<ReviewResult.ReviewFinding> findings =
                 FindingSchedule.of(
-                        context,
-                        checked,
-                        windSchedule,
-                        SpecifiedReview.findings(context, schedule));
-        Verdict verdict = Verdict.ofAll(bays.stream().map(BayResult::verdict).toList());
+                        context, bays, windSchedule, SpecifiedReview.findings(context, schedule));
+        Verdict verdict = Verdict.ofAll(bays.stream().map(bay -> bay.brief().verdict()).toList());
         if (findings.stream()
                 .anyMatch(
                         finding ->
@@ -75,12 +94,12 @@ public final class Review {
         return new ReviewResult(
                 ENGINE_VERSION,
                 verdict,
-                governing(checked),
+                governing(bays),
                 windSchedule,
                 schedule.ofElevations(),
                 windTrace(context),
                 NoteSchedule.of(bays),
-                bays,
+                List.of(),
                 findings,
                 NOT_CHECKED,
                 Cautions.with(
@@ -104,7 +123,7 @@ public final class Review {
      * The verticals of each bay, level by level from the highest sill down: what stands on a bay is
      * known before it.
      */
-    private static List<VerticalReview> verticals(ReviewContext context, VerticalRuns runs) {
+    private static VerticalReview[] verticals(ReviewContext context, VerticalRuns runs) {
         List<Bay> bays = context.document.bays();
         Map<Double, List<Integer>> levels = new TreeMap<>(Comparator.reverseOrder());
         for (int i = 0; i < bays.size(); i++) {
@@ -121,7 +140,7 @@ public final class Review {
                                                     context, bays.get(i), "/bays/" + i, runs));
             level.forEach(i -> found[i].enter());
         }
-        return List.of(found);
+        return found;
     }
 
     /**
@@ -129,12 +148,31 @@ public final class Review {
      * and already worked out, so that many bays are looked at on all cores; what comes out is the
      * same.
      */
-    private static List<List<Checked>> bays(
-            ReviewContext context, List<VerticalReview> verticals, VerticalRuns runs) {
+    private static <T> List<Made<T>> bays(
+            ReviewContext context,
+            VerticalReview[] verticals,
+            VerticalRuns runs,
+            Function<BayResult, T> make) {
         List<Bay> bays = context.document.bays();
         return each(bays.size())
-                .mapToObj(i -> bay(context, bays.get(i), "/bays/" + i, verticals.get(i), runs))
+                .mapToObj(
+                        i -> {
+                            VerticalReview own = verticals[i];
+                            verticals[i] = null; // nobody asks for it again
+                            List<Checked> checked =
+                                    bay(context, bays.get(i), "/bays/" + i, own, runs);
+                            BayResult result = result(bays.get(i), checked);
+                            return new Made<>(
+                                    BaySummary.of(result, checked, "/bays/" + i),
+                                    make.apply(result));
+                        })
                 .toList();
+    }
+
+    private static BayResult result(Bay bay, List<Checked> checked) {
+        List<ReviewItem> items = checked.stream().map(Checked::item).toList();
+        Verdict verdict = Verdict.ofAll(items.stream().map(ReviewItem::verdict).toList());
+        return new BayResult(bay.id(), verdict, items);
     }
 
     /** The places of so many things, on all cores where that pays. */
@@ -161,19 +199,22 @@ public final class Review {
         return items;
     }
 
-    private static List<ReviewResult.Governing> governing(List<List<Checked>> checked) {
-        Map<String, List<Checked>> byCheck = new LinkedHashMap<>();
-        for (List<Checked> bay : checked) {
-            for (Checked item : bay) {
-                byCheck.computeIfAbsent(item.item().check(), name -> new ArrayList<>()).add(item);
+    private static List<ReviewResult.Governing> governing(List<BaySummary> bays) {
+        Map<String, List<ReviewItem>> byCheck = new LinkedHashMap<>();
+        for (BaySummary bay : bays) {
+            for (ReviewItem item : bay.brief().items()) {
+                byCheck.computeIfAbsent(item.check(), name -> new ArrayList<>()).add(item);
             }
         }
         List<ReviewResult.Governing> governing = new ArrayList<>();
         byCheck.forEach(
                 (check, items) -> {
-                    ReviewItem worst = Checked.governing(items).item();
+                    ReviewItem worst = items.get(0);
                     Map<Verdict, Integer> count = new EnumMap<>(Verdict.class);
-                    items.forEach(item -> count.merge(item.item().verdict(), 1, Integer::sum));
+                    for (ReviewItem item : items) {
+                        worst = item.governsOver(worst) ? item : worst;
+                        count.merge(item.verdict(), 1, Integer::sum);
+                    }
                     governing.add(
                             new ReviewResult.Governing(
                                     check,

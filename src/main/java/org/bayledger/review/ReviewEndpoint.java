@@ -39,8 +39,11 @@ class ReviewEndpoint {
             @RequestParam(defaultValue = "GOVERNING") TraceLevel trace,
             @RequestParam(defaultValue = "FULL") ReviewDetail detail) {
         UnitSystem chosen = units == null ? document.unitsOrDefault() : units;
-        ReviewResult result = Review.run(document, new Reporting(chosen, trace));
-        return new Answer<>(
-                chosen, detail == ReviewDetail.VERDICTS ? result.verdictsOnly() : result);
+        Reporting reporting = new Reporting(chosen, trace);
+        if (detail == ReviewDetail.FULL) {
+            return new Answer<>(chosen, Review.run(document, reporting));
+        }
+        Review.HandedOn<BayResult> brief = Review.run(document, reporting, BayResult::verdictsOnly);
+        return new Answer<>(chosen, brief.whole().with(brief.bays()));
     }
 }

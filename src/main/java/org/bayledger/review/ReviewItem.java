@@ -35,6 +35,17 @@ public record ReviewItem(
         findings = List.copyOf(findings);
     }
 
+    /** Whether this one governs over another of the same check. */
+    boolean governsOver(ReviewItem other) {
+        int byVerdict = verdict.compareTo(other.verdict);
+        if (byVerdict != 0) {
+            return byVerdict > 0;
+        }
+        Double mine = utilization;
+        Double theirs = other.utilization;
+        return mine != null && (theirs == null || mine > theirs);
+    }
+
     ReviewItem verdictOnly() {
         return new ReviewItem(id, check, verdict, utilization, null, null, null, List.of());
     }

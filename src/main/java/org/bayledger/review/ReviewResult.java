@@ -50,17 +50,8 @@ public record ReviewResult(
         cautions = List.copyOf(cautions);
     }
 
-    /** The same without what was found bay for bay. */
-    public ReviewResult withoutBays() {
-        return with(List.of());
-    }
-
-    /** The same with nothing of each item but its verdict and utilization. */
-    ReviewResult verdictsOnly() {
-        return with(bays.stream().map(BayResult::verdictsOnly).toList());
-    }
-
-    private ReviewResult with(List<BayResult> bays) {
+    /** The same with other results bay for bay. */
+    ReviewResult with(List<BayResult> bays) {
         return new ReviewResult(
                 engineVersion,
                 verdict,

@@ -25,27 +25,34 @@ final class WindExtremes {
             new EnumMap<>(ReviewResult.Component.class);
     private final double smallestLite;
 
-    WindExtremes(ReviewDocument document, List<BayResult> results) {
+    WindExtremes(ReviewDocument document, List<BaySummary> bays) {
         double lite = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < results.size(); i++) {
+        for (int i = 0; i < bays.size(); i++) {
             Bay bay = document.bays().get(i);
             lite = Math.min(lite, bay.smallestLite());
-            for (ReviewItem item : results.get(i).items()) {
-                ReviewResult.Component kind = kind(item);
-                if (kind == null || item.wind() == null) {
-                    continue;
-                }
-                Extremes own =
-                        new Extremes(
-                                item.wind().effectiveWindArea().si(), item.wind().height().si());
-                seen.computeIfAbsent(
-                                bay.elevation(),
-                                name -> new EnumMap<>(ReviewResult.Component.class))
-                        .merge(kind, own, Extremes::and);
-                ofAll.merge(kind, own, Extremes::and);
-            }
+            bays.get(i)
+                    .extremes()
+                    .forEach(
+                            (kind, own) -> {
+                                seen.computeIfAbsent(
+                                                bay.elevation(),
+                                                name -> new EnumMap<>(ReviewResult.Component.class))
+                                        .merge(kind, own, Extremes::and);
+                                ofAll.merge(kind, own, Extremes::and);
+                            });
         }
         smallestLite = lite;
+    }
+
+    /** Adds an item that is a component under wind. */
+    static void add(Map<ReviewResult.Component, Extremes> extremes, ReviewItem item) {
+        ReviewResult.Component kind = kind(item);
+        if (kind != null && item.wind() != null) {
+            extremes.merge(
+                    kind,
+                    new Extremes(item.wind().effectiveWindArea().si(), item.wind().height().si()),
+                    Extremes::and);
+        }
     }
 
     /** Those of the components that an elevation has; none where it has none. */

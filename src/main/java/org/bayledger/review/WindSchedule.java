@@ -24,9 +24,9 @@ final class WindSchedule {
     private final ReviewContext context;
     private final WindExtremes extremes;
 
-    WindSchedule(ReviewContext context, List<BayResult> results) {
+    WindSchedule(ReviewContext context, List<BaySummary> bays) {
         this.context = context;
-        extremes = new WindExtremes(context.document, results);
+        extremes = new WindExtremes(context.document, bays);
     }
 
     /** Pressures of lites, verticals and horizontals at their greatest heights. */
