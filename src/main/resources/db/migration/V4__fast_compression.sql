@@ -1,5 +1,5 @@
--- Contents are compressed by LZ4 where the server was built with it: about as small as with the
--- older method, and several times as fast. What is stored reads the same.
+-- Contents are compressed by LZ4 where the server was built with it, which costs less time than the
+-- older method. What is stored reads the same.
 DO $$
 BEGIN
     ALTER TABLE content ALTER COLUMN bytes SET COMPRESSION lz4;
