@@ -39,6 +39,12 @@ class LastAnswers
         return WebServerApplicationContext.GRACEFUL_SHUTDOWN_PHASE;
     }
 
+    /** Like the web server, whose connectors it pauses for good. */
+    @Override
+    public boolean isPauseable() {
+        return false;
+    }
+
     @Override
     public void start() {
         running = true;
