@@ -83,7 +83,8 @@ class ContractConfiguration {
 
     @Bean
     ContractDocument contractDocument(
-            @Qualifier("requestMappingHandlerMapping") RequestMappingHandlerMapping mapping) {
-        return new ContractDocument(new Variants(mapping));
+            @Qualifier("requestMappingHandlerMapping")
+                    ObjectProvider<RequestMappingHandlerMapping> mapping) {
+        return new ContractDocument(mapping);
     }
 }

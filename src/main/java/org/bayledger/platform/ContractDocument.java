@@ -34,7 +34,9 @@ import org.bayledger.quantity.UnitSystem;
 import org.bayledger.review.ReviewDetail;
 import org.jspecify.annotations.Nullable;
 import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.http.HttpMethod;
+import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 
 /**
  * Finishes the contract that springdoc gathers: schemas from our records, examples from the
@@ -91,14 +93,18 @@ final class ContractDocument implements OpenApiCustomizer {
                                     + " answered as the first time and records nothing more."));
 
     private final ObjectMapper json = JsonMapper.builder().build();
-    private final Variants variants;
+    private final ObjectProvider<RequestMappingHandlerMapping> mapping;
 
-    ContractDocument(Variants variants) {
-        this.variants = variants;
+    /**
+     * @param mapping asked for when the contract is; without a web server there is none
+     */
+    ContractDocument(ObjectProvider<RequestMappingHandlerMapping> mapping) {
+        this.mapping = mapping;
     }
 
     @Override
     public void customise(OpenAPI document) {
+        Variants variants = new Variants(mapping.getObject());
         RecordSchemas schemas = new RecordSchemas();
         Paths sorted = new Paths();
         new TreeMap<>(document.getPaths()).forEach(sorted::addPathItem);
