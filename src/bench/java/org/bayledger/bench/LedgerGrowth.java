@@ -1,8 +1,6 @@
 package org.bayledger.bench;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,11 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.bayledger.BayledgerApplication;
-import org.springframework.boot.SpringApplication;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.util.FileSystemUtils;
 
 /**
  * Reading a project as its revisions grow in number, and what each adds to the database. Every
@@ -50,18 +45,7 @@ final class LedgerGrowth {
 
     /** Prints the figures. */
     static void run() throws IOException {
-        Path folder = Files.createTempDirectory("bayledger-bench");
-        try (ConfigurableApplicationContext service =
-                SpringApplication.run(
-                        BayledgerApplication.class,
-                        "--server.port=0",
-                        "--bayledger.demo.enabled=false",
-                        "--logging.level.root=warn",
-                        "--bayledger.embedded-database.directory=" + folder)) {
-            new LedgerGrowth(service).measure();
-        } finally {
-            FileSystemUtils.deleteRecursively(folder);
-        }
+        InProcess.run(service -> new LedgerGrowth(service).measure());
     }
 
     private void measure() throws IOException {

@@ -5,18 +5,13 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import org.bayledger.BayledgerApplication;
-import org.springframework.boot.SpringApplication;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.util.FileSystemUtils;
 
 /** Recording and comparing revisions of a tower: one bay changed, and every bay changed. */
 final class LedgerRevisions {
@@ -45,21 +40,7 @@ final class LedgerRevisions {
 
     /** Prints the figures. */
     static void run() throws IOException {
-        Path folder = Files.createTempDirectory("bayledger-bench");
-        try (ConfigurableApplicationContext service =
-                SpringApplication.run(
-                        BayledgerApplication.class,
-                        "--server.port=0",
-                        "--bayledger.demo.enabled=false",
-                        "--logging.level.root=warn",
-                        "--bayledger.embedded-database.directory=" + folder)) {
-            new LedgerRevisions(service).measure();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(e);
-        } finally {
-            FileSystemUtils.deleteRecursively(folder);
-        }
+        InProcess.run(service -> new LedgerRevisions(service).measure());
     }
 
     private void measure() throws IOException, InterruptedException {

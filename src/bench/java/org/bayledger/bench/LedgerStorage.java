@@ -10,11 +10,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.bayledger.BayledgerApplication;
-import org.springframework.boot.SpringApplication;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.util.FileSystemUtils;
 
 /**
  * What the ledger's tables and indexes take for revisions that change one bay each, in a PostgreSQL
@@ -44,18 +41,7 @@ final class LedgerStorage {
 
     /** Records the revisions and prints the figure. */
     static void run() throws IOException {
-        Path folder = Files.createTempDirectory("bayledger-bench");
-        try (ConfigurableApplicationContext service =
-                SpringApplication.run(
-                        BayledgerApplication.class,
-                        "--server.port=0",
-                        "--bayledger.demo.enabled=false",
-                        "--logging.level.root=warn",
-                        "--bayledger.embedded-database.directory=" + folder)) {
-            new LedgerStorage(service).measure();
-        } finally {
-            FileSystemUtils.deleteRecursively(folder);
-        }
+        InProcess.run(service -> new LedgerStorage(service).measure());
     }
 
     private void measure() throws IOException {
